@@ -29,6 +29,7 @@ import porebench.desk.frame.Theme;
 import porebench.desk.mix.MixPage;
 import porebench.desk.sample.SamplePage;
 import porebench.evidence.FactorState;
+import porebench.method.Role;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.id.MixId;
@@ -185,6 +186,44 @@ class MixSampleWindowTest {
         assertThat(mixDesk.desk.rows().get(0).state()).isEqualTo(FactorState.SOURCE_CHANGED);
         assertThat(EventThread.call(() -> find(JTable.class, "versions").getValueAt(0, 3)))
                 .isEqualTo("More stone");
+    }
+
+    /** The forecast of a draft is asked for by its button, marked as one, and follows what is typed; nothing of it is kept. */
+    @Test
+    void aDraftIsForecastBesideWhatIsTypedAndNothingIsKept() throws Exception {
+        int[] sand = {620, 780, 700, 640, 800, 720};
+        for (int i = 0; i < sand.length; i++) {
+            String id = "T-" + i;
+            Books.keep(
+                    mixDesk.book,
+                    Samples.mix(
+                            id,
+                            Samples.constituent("Sand", Role.FINE, "S-1", Integer.toString(sand[i])),
+                            Samples.constituent("Stone", Role.COARSE, "S-2", Integer.toString(1750 - sand[i]))));
+            Books.keep(
+                    mixDesk.book,
+                    Samples.determination(id + "/1", id),
+                    Samples.trial(id + "a", id, id + "/1", i % 3 == 0 ? "5.4" : "5.5"),
+                    Samples.trial(id + "b", id, id + "/1", "5.5"));
+        }
+        EventThread.run(() -> mixDesk.desk.refresh());
+        EventThread.run(() -> mixDesk.select("M-1"));
+        long entries = mixDesk.book.changeNumber();
+        press("forecast.ask");
+        String first = EventThread.call(
+                () -> find(JTextComponent.class, "forecast.headline").getText());
+        assertThat(first).startsWith("Forecast, not a factor: 0.");
+        assertThat(EventThread.call(() -> find(JTable.class, "forecast.sources").getRowCount()))
+                .isEqualTo(2);
+        cell(0, MASS, "900");
+        assertThat(EventThread.call(
+                        () -> find(JTextComponent.class, "forecast.headline").getText()))
+                .startsWith("Forecast, not a factor: 0.")
+                .isNotEqualTo(first);
+        assertThat(EventThread.call(
+                        () -> find(JTextComponent.class, "forecast.problems.0").getText()))
+                .contains("more of it than in any mix tested");
+        assertThat(mixDesk.book.changeNumber()).isEqualTo(entries);
     }
 
     @Test

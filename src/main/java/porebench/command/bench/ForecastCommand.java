@@ -129,6 +129,7 @@ public final class ForecastCommand extends OneCommand {
 
     private CommandOutcome outcome(MixDesign mix, Answer<LaboratoryForecast> laboratory, List<Problem> before) {
         List<Problem> problems = new ArrayList<>(before);
+        mix.check().stream().filter(problem -> !problem.isError()).forEach(problems::add);
         problems.addAll(laboratory.problems());
         if (laboratory.value().isEmpty()) {
             return CommandOutcome.refused(problems);

@@ -43,6 +43,7 @@ final class MixPanel {
     private final BatchPanel figures;
     private final PartTable table;
     private final ProblemLines lines;
+    private final ForecastPanel forecast;
     private final VersionsTable<MixDesign> versions;
     private final JLabel versionsHeading;
     private final Action addRow;
@@ -74,6 +75,8 @@ final class MixPanel {
                 left -> desk.tools().asker().tell(component(), texts.get("section.constituents"), left));
         table.edit(MixColumns.SOURCE, new SourceEditor(model));
         lines = new ProblemLines("constituents.problems", desk.tools().problemText()).keepingRoom(2);
+        forecast =
+                new ForecastPanel(new ForecastModel(model), texts, desk.tools().problemText());
         versions = new VersionsTable<>(
                 "versions",
                 texts.locale(),
@@ -129,6 +132,7 @@ final class MixPanel {
         page.add(table.table().scrolled());
         page.add(lines.panel(), "wmin 0");
         page.add(new WrappedText("constituents.keys", "quiet", texts.get("keys")), "wmin 0");
+        page.add(forecast.panel(), "gaptop 16, wmin 0");
         page.add(versionsHeading, "gaptop 16");
         page.add(versions.component());
         return page.scrolled();
@@ -192,6 +196,7 @@ final class MixPanel {
         List<Problem> problems = model.shownProblems();
         lines.show(form.show(problems));
         figures.show(model.reading().figures(), desk.units(), model.draft().isYes(MixColumns.WET_SIEVED));
+        forecast.refresh();
         versions.show(model.versions());
         versionsHeading.setVisible(model.base().isPresent());
         versions.component().setVisible(model.base().isPresent());

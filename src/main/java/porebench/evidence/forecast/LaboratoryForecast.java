@@ -1,6 +1,5 @@
 package porebench.evidence.forecast;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import porebench.method.Answer;
-import porebench.method.Problem;
 import porebench.method.forecast.Bowlful;
 import porebench.method.forecast.Forecast;
 import porebench.method.forecast.PoreAir;
@@ -36,7 +34,7 @@ public final class LaboratoryForecast {
      * @param mix the design, which need not be kept
      * @param bowl the bowl volume
      * @param trials of how many trials the determination would be
-     * @return the forecast with its doubts, or every reason why there is none
+     * @return the forecast with its own doubts, not those about the design, or every reason why there is none
      */
     public Answer<Forecast> of(MixDesign mix, Volume bowl, int trials) {
         Answer<CorrectionSample> sample = CorrectionSample.of(mix.batch(), bowl);
@@ -48,10 +46,7 @@ public final class LaboratoryForecast {
                 .get()
                 .components()
                 .forEach(component -> held.merge(component.source(), component.mass(), Mass::plus));
-        Answer<Forecast> forecast = air.forecast(new Bowlful(held, bowl), trials);
-        List<Problem> problems = new ArrayList<>(sample.problems());
-        problems.addAll(forecast.problems());
-        return new Answer<>(forecast.value(), problems);
+        return air.forecast(new Bowlful(held, bowl), trials);
     }
 
     /** Returns what is known of the stone that each source gives today, those in no trial left out. */

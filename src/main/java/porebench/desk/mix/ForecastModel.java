@@ -1,0 +1,213 @@
+package porebench.desk.mix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.Reading;
+import porebench.desk.form.Numbers;
+import porebench.evidence.Evidence;
+import porebench.evidence.forecast.ForecastTrials;
+import porebench.evidence.forecast.LaboratoryForecast;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.method.Texts;
+import porebench.method.forecast.Forecast;
+import porebench.method.forecast.SourceAir;
+import porebench.method.sample.CorrectionSample;
+import porebench.quantity.MassUnit;
+import porebench.quantity.VolumeUnit;
+import porebench.record.FactorIssue;
+import porebench.record.MixDesign;
+import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
+import porebench.record.book.Version;
+
+/**
+ * What the trials of the laboratory let expect of the draft of a mix design: nothing of it is kept.
+ *
+ * <p>The trials are read when a person asks for it; from then on the forecast follows what is typed. Once the lab book has changed
+ * it is shown no longer, and asked for again.
+ */
+final class ForecastModel {
+    /** Of so many trials the determination would be: as many as most methods ask for at least. */
+    static final int TRIALS = 3;
+
+    private static final int DECIMALS = 2;
+    private static final int MASS_DECIMALS = 3;
+
+    private final MixModel mix;
+    private final DeskModel desk;
+    private final Texts texts;
+    private final Numbers numbers;
+    private Optional<Known> known = Optional.empty();
+
+    /** What was read, and when. */
+    private record Known(LabBook book, long upTo, Answer<LaboratoryForecast> laboratory) {}
+
+    /** Reads the trials of all mixes. */
+    record OfAllTrials() implements Question<Answer<LaboratoryForecast>> {
+        @Override
+        public Answer<LaboratoryForecast> answer(Reading seen) {
+            return ForecastTrials.of(seen.book(), Progress.UNHEARD);
+        }
+    }
+
+    /**
+     * What a source adds, in words.
+     *
+     * @param source its name
+     * @param mass what of it would be weighed for the bowl
+     * @param poreAir its pore air in mL/kg; a dash where it is not told apart
+     * @param uncertainty the standard uncertainty of that
+     * @param part what it adds, in % air
+     * @param apart whether it is told apart from the others
+     */
+    record Line(String source, String mass, String poreAir, String uncertainty, String part, String apart) {}
+
+    /**
+     * What is shown.
+     *
+     * @param headline the forecast in a sentence, or why there is none
+     * @param against what the change to the design as it is kept would do; may be empty
+     * @param consequence what keeping the draft would do to the factor in force; may be empty
+     * @param lines one a source; none while there is no forecast
+     * @param problems why there is no forecast, or why it is doubtful
+     */
+    record Shown(String headline, String against, String consequence, List<Line> lines, List<Problem> problems) {
+        static Shown words(String headline) {
+            return new Shown(headline, "", "", List.of(), List.of());
+        }
+    }
+
+    ForecastModel(MixModel mix) {
+        this.mix = mix;
+        this.desk = mix.desk();
+        this.texts = mix.texts();
+        this.numbers = desk.tools().numbers();
+    }
+
+    /** Returns the unit and the bowl that masses are shown for. */
+    String massHeading() {
+        MassUnit unit = desk.units().benchMass();
+        VolumeUnit volume = desk.units().bowlVolume();
+        return texts.get(
+                "forecast.mass",
+                unit.symbol(),
+                numbers.show(BatchFigures.NOMINAL_BOWL.in(volume), volume == VolumeUnit.LITRE ? 0 : MASS_DECIMALS) + " "
+                        + volume.symbol());
+    }
+
+    /** Reads the trials of the laboratory, and tells when that is done. */
+    void ask(Runnable then) {
+        LabBook book = desk.book();
+        long upTo = desk.standing().upTo();
+        desk.ask(new OfAllTrials(), laboratory -> {
+            known = Optional.of(new Known(book, upTo, laboratory));
+            then.run();
+        });
+    }
+
+    private boolean isOfToday(Known one) {
+        return one.book() == desk.book() && one.upTo() == desk.standing().upTo();
+    }
+
+    /** Returns what is to be shown of the draft as it stands. */
+    Shown shown() {
+        if (known.isEmpty()) {
+            return Shown.words(texts.get("forecast.not-asked"));
+        }
+        if (!isOfToday(known.get())) {
+            return Shown.words(texts.get("forecast.stale"));
+        }
+        Answer<LaboratoryForecast> laboratory = known.get().laboratory();
+        if (laboratory.value().isEmpty()) {
+            return new Shown(texts.get("forecast.none"), "", consequence(), List.of(), laboratory.problems());
+        }
+        Optional<MixDesign> draft = mix.reading().mix();
+        return draft.isEmpty()
+                ? Shown.words(texts.get("forecast.draft-wrong"))
+                : shown(laboratory.value().get(), draft.get());
+    }
+
+    private Shown shown(LaboratoryForecast laboratory, MixDesign draft) {
+        Answer<Forecast> forecast = laboratory.of(draft, BatchFigures.NOMINAL_BOWL, TRIALS);
+        return forecast.value()
+                .map(found -> new Shown(
+                        texts.get(
+                                "forecast.headline",
+                                percent(found.percent()),
+                                Integer.toString(TRIALS),
+                                percent(found.lowPercent()),
+                                percent(found.highPercent())),
+                        against(laboratory, draft, found),
+                        consequence(),
+                        lines(laboratory, draft, found),
+                        forecast.problems()))
+                .orElseGet(
+                        () -> new Shown(texts.get("forecast.none"), "", consequence(), List.of(), forecast.problems()));
+    }
+
+    private String percent(double percent) {
+        return numbers.show(percent, DECIMALS);
+    }
+
+    /** Returns what the change makes of the forecast of the design as it is kept. */
+    private String against(LaboratoryForecast laboratory, MixDesign draft, Forecast found) {
+        return mix.base()
+                .map(Version::value)
+                .filter(kept -> !kept.hasSameAggregatesAs(draft))
+                .flatMap(kept ->
+                        laboratory.of(kept, BatchFigures.NOMINAL_BOWL, TRIALS).value())
+                .map(kept -> texts.get("forecast.against", percent(kept.percent()), percent(found.percent())))
+                .orElse("");
+    }
+
+    /** Returns what keeping the draft would do to the factor in force. */
+    private String consequence() {
+        Optional<MixDesign> draft = mix.reading().mix();
+        Optional<FactorIssue> inForce = desk.evidence()
+                .filter(evidence -> mix.base()
+                        .filter(base ->
+                                base.value().id().equals(evidence.mix().value().id()))
+                        .isPresent())
+                .filter(evidence -> draft.isPresent()
+                        && !draft.get().hasSameAggregatesAs(evidence.mix().value()))
+                .flatMap((Evidence evidence) -> evidence.inForceOn(desk.tools().today()));
+        return inForce.map(issue -> texts.get(
+                        "forecast.consequence",
+                        numbers.show(issue.factorPercent()),
+                        Integer.toString(issue.revision())))
+                .orElse("");
+    }
+
+    private List<Line> lines(LaboratoryForecast laboratory, MixDesign draft, Forecast found) {
+        MassUnit unit = desk.units().benchMass();
+        List<Line> lines = new ArrayList<>();
+        CorrectionSample.of(draft.batch(), BatchFigures.NOMINAL_BOWL)
+                .value()
+                .ifPresent(sample -> sample.components().forEach(component -> {
+                    Optional<SourceAir> air = laboratory.source(component.source());
+                    lines.add(new Line(
+                            component.source(),
+                            numbers.show(component.mass().in(unit), unit == MassUnit.GRAM ? 0 : DECIMALS),
+                            air.map(SourceAir::millilitresPerKilogram)
+                                    .filter(one -> one.isPresent())
+                                    .map(one -> percent(one.getAsDouble()))
+                                    .orElseGet(() -> texts.get("figure.unknown")),
+                            air.map(SourceAir::standardError)
+                                    .filter(one -> one.isPresent())
+                                    .map(one -> percent(one.getAsDouble()))
+                                    .orElseGet(() -> texts.get("figure.unknown")),
+                            Optional.ofNullable(found.parts().get(component.source()))
+                                    .map(this::percent)
+                                    .orElseGet(() -> texts.get("figure.unknown")),
+                            texts.get(
+                                    air.filter(SourceAir::isSeparable).isPresent()
+                                            ? "forecast.apart"
+                                            : "forecast.not-apart")));
+                }));
+        return lines;
+    }
+}

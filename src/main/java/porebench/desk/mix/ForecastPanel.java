@@ -1,0 +1,85 @@
+package porebench.desk.mix;
+
+import java.util.List;
+import javax.swing.Action;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import porebench.desk.form.Commands;
+import porebench.desk.form.Form;
+import porebench.desk.form.ProblemLines;
+import porebench.desk.form.WrappedText;
+import porebench.desk.table.RowTable;
+import porebench.desk.table.ShownColumn;
+import porebench.method.ProblemText;
+import porebench.method.Texts;
+
+/** The forecast of the draft, below the design: asked for with a button, and then beside every change. */
+final class ForecastPanel {
+    private final ForecastModel model;
+    private final JPanel panel =
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 6", "[grow,fill]"));
+    private final WrappedText headline = new WrappedText("forecast.headline", "answer");
+    private final WrappedText against = new WrappedText("forecast.against", "quiet");
+    private final WrappedText consequence = new WrappedText("forecast.consequence", "fieldWarning");
+    private final WrappedText note;
+    private final RowTable<ForecastModel.Line> table;
+    private final JScrollPane scrolled;
+    private final ProblemLines problems;
+
+    ForecastPanel(ForecastModel model, Texts texts, ProblemText problemText) {
+        this.model = model;
+        Action ask = Commands.of(texts.get("action.forecast"), () -> model.ask(this::refresh));
+        note = new WrappedText("forecast.note", "quiet", texts.get("forecast.note"));
+        table = new RowTable<>("forecast.sources", texts.get("section.forecast"), columns(texts));
+        scrolled = table.scrolled();
+        problems = new ProblemLines("forecast.problems", problemText);
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]16[]"));
+        head.add(Form.heading(texts.get("section.forecast"), "h2"));
+        head.add(Commands.button("forecast.ask", ask));
+        panel.setName("forecast");
+        panel.add(head);
+        for (WrappedText words : List.of(headline, against, consequence)) {
+            panel.add(words, "wmin 0");
+        }
+        panel.add(scrolled);
+        panel.add(problems.panel(), "wmin 0");
+        panel.add(note, "wmin 0");
+        refresh();
+    }
+
+    private List<ShownColumn<ForecastModel.Line>> columns(Texts texts) {
+        return List.of(
+                new ShownColumn<>(texts.get("forecast.source"), 120, ForecastModel.Line::source).unsorted(),
+                new ShownColumn<>(model::massHeading, 120, ForecastModel.Line::mass)
+                        .number()
+                        .unsorted(),
+                new ShownColumn<>(texts.get("forecast.pore-air"), 130, ForecastModel.Line::poreAir)
+                        .number()
+                        .unsorted(),
+                new ShownColumn<>(texts.get("forecast.uncertainty"), 150, ForecastModel.Line::uncertainty)
+                        .number()
+                        .unsorted(),
+                new ShownColumn<>(texts.get("forecast.part"), 110, ForecastModel.Line::part)
+                        .number()
+                        .unsorted(),
+                new ShownColumn<>(texts.get("forecast.told-apart"), 100, ForecastModel.Line::apart).unsorted());
+    }
+
+    JPanel panel() {
+        return panel;
+    }
+
+    /** Shows the forecast of the draft as it stands. */
+    void refresh() {
+        ForecastModel.Shown shown = model.shown();
+        headline.say(shown.headline());
+        headline.putClientProperty("FlatLaf.styleClass", shown.lines().isEmpty() ? "quiet" : "answer");
+        against.say(shown.against());
+        consequence.say(shown.consequence());
+        table.show(shown.lines());
+        scrolled.setVisible(!shown.lines().isEmpty());
+        note.setVisible(!shown.lines().isEmpty());
+        problems.show(shown.problems());
+    }
+}
