@@ -215,6 +215,9 @@ class MixSampleWindowTest {
         assertThat(first).startsWith("Forecast, not a factor: 0.");
         assertThat(EventThread.call(() -> find(JTable.class, "forecast.sources").getRowCount()))
                 .isEqualTo(2);
+        assertThat(EventThread.call(
+                        () -> find(Component.class, "plot.forecastCheck").isShowing()))
+                .isTrue();
         cell(0, MASS, "900");
         assertThat(EventThread.call(
                         () -> find(JTextComponent.class, "forecast.headline").getText()))

@@ -3,6 +3,7 @@ package porebench.desk.mix;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.chart.forecast.ForecastCheck;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -14,6 +15,7 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.forecast.Forecast;
+import porebench.method.forecast.PoreAir;
 import porebench.method.forecast.SourceAir;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.MassUnit;
@@ -107,6 +109,21 @@ final class ForecastModel {
             known = Optional.of(new Known(book, upTo, laboratory));
             then.run();
         });
+    }
+
+    /** Returns every determination beside what the other mixes say of it; empty while there is no forecast of the lab book as it stands. */
+    Optional<ForecastCheck> check() {
+        return known.filter(this::isOfToday)
+                .flatMap(one -> one.laboratory().value())
+                .map(laboratory -> {
+                    List<ForecastCheck.Point> points = new ArrayList<>();
+                    for (PoreAir.Compared one : laboratory.compared()) {
+                        one.forecastPercent()
+                                .ifPresent(forecast -> points.add(new ForecastCheck.Point(
+                                        one.mix(), one.determination(), forecast, one.measuredPercent())));
+                    }
+                    return new ForecastCheck(points, laboratory.compared().size() - points.size(), desk.isTraining());
+                });
     }
 
     private boolean isOfToday(Known one) {

@@ -1,21 +1,29 @@
 package porebench.desk.mix;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import porebench.chart.forecast.ForecastCheck;
+import porebench.desk.DeskModel;
+import porebench.desk.Looks;
+import porebench.desk.PlotPanel;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
-import porebench.method.ProblemText;
 import porebench.method.Texts;
+import porebench.record.id.MixId;
 
 /** The forecast of the draft, below the design: asked for with a button, and then beside every change. */
 final class ForecastPanel {
+    private static final int HEIGHT = 320;
+
     private final ForecastModel model;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 6", "[grow,fill]"));
@@ -26,14 +34,23 @@ final class ForecastPanel {
     private final RowTable<ForecastModel.Line> table;
     private final JScrollPane scrolled;
     private final ProblemLines problems;
+    private final PlotPanel plot;
 
-    ForecastPanel(ForecastModel model, Texts texts, ProblemText problemText) {
+    ForecastPanel(ForecastModel model, DeskModel desk, Texts texts, Consumer<MixId> openMix) {
         this.model = model;
         Action ask = Commands.of(texts.get("action.forecast"), () -> model.ask(this::refresh));
         note = new WrappedText("forecast.note", "quiet", texts.get("forecast.note"));
         table = new RowTable<>("forecast.sources", texts.get("section.forecast"), columns(texts));
         scrolled = table.scrolled();
-        problems = new ProblemLines("forecast.problems", problemText);
+        problems = new ProblemLines("forecast.problems", desk.tools().problemText());
+        plot = new PlotPanel(
+                desk.tools(),
+                "forecastCheck",
+                HEIGHT,
+                new PlotPanel.Words(
+                        texts.get("forecast.check"), () -> "forecast-check.png", () -> "", desk::isTraining));
+        plot.onOpen(mix -> openMix.accept(new MixId(mix)));
+        Looks.onChange(this::refresh);
         JPanel head = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill]16[]"));
         head.add(Form.heading(texts.get("section.forecast"), "h2"));
         head.add(Commands.button("forecast.ask", ask));
@@ -45,6 +62,7 @@ final class ForecastPanel {
         panel.add(scrolled);
         panel.add(problems.panel(), "wmin 0");
         panel.add(note, "wmin 0");
+        panel.add(plot.component(), "gaptop 8, wmin 0");
         refresh();
     }
 
@@ -81,5 +99,8 @@ final class ForecastPanel {
         scrolled.setVisible(!shown.lines().isEmpty());
         note.setVisible(!shown.lines().isEmpty());
         problems.show(shown.problems());
+        Optional<ForecastCheck> check = model.check();
+        plot.component().setVisible(check.isPresent());
+        check.ifPresent(data -> plot.view().show(data, Looks.now()));
     }
 }

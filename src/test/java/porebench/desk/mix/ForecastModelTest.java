@@ -1,6 +1,7 @@
 package porebench.desk.mix;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import porebench.chart.forecast.ForecastCheck;
 import porebench.desk.MixDesk;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Problem;
@@ -99,6 +101,25 @@ class ForecastModelTest {
         assertThat(model.massHeading()).isEqualTo("lb in 0.247 ft3");
         mix.constituents().type(0, MixColumns.MASS, "");
         assertThat(model.shown().headline()).startsWith("The draft cannot be forecast");
+    }
+
+    @Test
+    void everyDeterminationStandsBesideWhatTheOtherMixesSayOfIt() {
+        keepTrials();
+        mixDesk.select("M-1");
+        mix.followDesk();
+        assertThat(model.check()).isEmpty();
+        asked();
+        ForecastCheck check = model.check().orElseThrow();
+        assertThat(check.points()).hasSize(SAND.length);
+        assertThat(check.untold()).isZero();
+        assertThat(check.isSimulated()).isFalse();
+        ForecastCheck.Point first = check.points().get(0);
+        assertThat(first.mix()).isEqualTo("T-0");
+        assertThat(first.measuredPercent()).isCloseTo(1.4, within(1e-9));
+        mixDesk.keepElsewhere(Draft.of(Samples.source("S-9", Role.COARSE, "1")));
+        mixDesk.desk.refresh();
+        assertThat(model.check()).isEmpty();
     }
 
     @Test
