@@ -52,6 +52,7 @@ import porebench.record.MixDesign;
 import porebench.record.PhotoFile;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
@@ -59,6 +60,7 @@ import porebench.record.column.CardPrintColumns;
 import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.LaboratoryColumns;
+import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.PhotoColumns;
 import porebench.record.column.SourceColumns;
@@ -103,7 +105,12 @@ public final class CsvSheets implements LabSheets {
             new RowFormat<>(
                     CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, List.of("mix_id", "revision", "number")),
             new StudyFormat(),
-            PHOTOS);
+            PHOTOS,
+            new RowFormat<>(
+                    SourceMeasurement.class,
+                    "source-measurements.csv",
+                    MeasurementColumns.ALL,
+                    List.of("measurement_id")));
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

@@ -46,8 +46,9 @@ public final class DemoLaboratory implements DemoBook {
                     "factor-issues.csv"));
 
     /** What changed afterwards. */
-    private static final Step LATER =
-            new Step("A new ledge of a source, so that a factor no longer holds", List.of("sources-later.csv"));
+    private static final Step LATER = new Step(
+            "A new ledge of a source, so that a factor no longer holds",
+            List.of("sources-later.csv", "source-measurements.csv"));
 
     /** What is loaded and kept at once. */
     private record Step(String why, List<String> files) {}

@@ -14,7 +14,8 @@ public sealed interface Kept
                 FactorIssue,
                 CardPrint,
                 KeptStudy,
-                SheetPhoto {
+                SheetPhoto,
+                SourceMeasurement {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

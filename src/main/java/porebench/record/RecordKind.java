@@ -16,7 +16,8 @@ public enum RecordKind {
     FACTOR_ISSUE("factor_issue", FactorIssue.class),
     CARD_PRINT("card_print", CardPrint.class),
     STUDY("study", KeptStudy.class),
-    SHEET_PHOTO("sheet_photo", SheetPhoto.class);
+    SHEET_PHOTO("sheet_photo", SheetPhoto.class),
+    SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

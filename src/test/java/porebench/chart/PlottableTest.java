@@ -9,6 +9,7 @@ import porebench.chart.factor.CoverageOverTime;
 import porebench.chart.meter.BowlHistory;
 import porebench.chart.meter.DialErrors;
 import porebench.chart.meter.ElevationReadings;
+import porebench.chart.source.StoneFigures;
 import porebench.port.DataTable;
 
 class PlottableTest {
@@ -49,6 +50,22 @@ class PlottableTest {
         assertThat(cell(table, 4, "at")).isEqualTo("2026-01-10");
         assertThat(cell(table, 4, "factor_pct_air")).isEqualTo("0.3");
         assertThat(cell(table, 5, "factor_pct_air")).isEmpty();
+    }
+
+    @Test
+    void figuresOfAStoneStandAsTheyWereWrittenDown() {
+        LocalDate day = LocalDate.of(2026, 3, 11);
+        StoneFigures figures = new StoneFigures(
+                StoneFigures.Figure.ABSORPTION,
+                List.of(new StoneFigures.Measured("S-9/m1", day, 1.2, "1.20", "R. Vale", "ledge 4", true)),
+                List.of(new StoneFigures.Step(day, 1.6, "ledge 4")),
+                day.plusDays(9));
+        assertThat(figures.table().heading())
+                .containsExactly("series", "measurement_id", "from", "absorption_pct", "by", "ledge", "far");
+        assertThat(figures.table().rows())
+                .containsExactly(
+                        List.of("measured", "S-9/m1", "2026-03-11", "1.20", "R. Vale", "ledge 4", "yes"),
+                        List.of("in-use", "", "2026-03-11", "1.6", "", "ledge 4", ""));
     }
 
     @Test

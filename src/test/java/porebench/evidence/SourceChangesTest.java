@@ -20,6 +20,7 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.SourceStep;
@@ -55,7 +56,7 @@ class SourceChangesTest {
     }
 
     private void change(LocalDate day) {
-        Books.correct(bench.book, Samples.changed(ledge("Ledge 2"), day));
+        Books.correct(bench.book, SampleSources.changed(ledge("Ledge 2"), day));
     }
 
     private FactorState on(LocalDate day) {
@@ -154,7 +155,7 @@ class SourceChangesTest {
     @Test
     void aCorrectionChangesNoFactorHoweverFarItGoes() {
         FactorIssue issue = bench.issue(Bench.START);
-        Books.correct(bench.book, Samples.corrected(Samples.bareSource("S-2", Role.COARSE)));
+        Books.correct(bench.book, SampleSources.corrected(Samples.bareSource("S-2", Role.COARSE)));
         assertThat(bench.evidence().changesSince(issue, Bench.START)).isEmpty();
         assertThat(on(Bench.START)).isEqualTo(FactorState.IN_FORCE);
         assertThat(bench.evidence().openDetermination()).isEmpty();
@@ -163,7 +164,7 @@ class SourceChangesTest {
     @Test
     void trialsBeforeAndAfterACorrectionAreOfOneKind() {
         List<CountedTrials> before = bench.evidence().counted();
-        Books.correct(bench.book, Samples.corrected(ledge("Ledge 1 a")));
+        Books.correct(bench.book, SampleSources.corrected(ledge("Ledge 1 a")));
         DeterminationId second = bench.evidence().nextDeterminationId();
         Books.keep(
                 bench.book,
@@ -180,7 +181,7 @@ class SourceChangesTest {
         change(LocalDate.of(2026, 3, 20));
         assertThat(on(MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
         assertThat(registerOn(MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
-        Books.correct(bench.book, Samples.withdrawn(ledge("Ledge 1")));
+        Books.correct(bench.book, SampleSources.withdrawn(ledge("Ledge 1")));
         assertThat(on(MAY)).isEqualTo(FactorState.IN_FORCE);
         assertThat(registerOn(MAY)).isEqualTo(FactorState.IN_FORCE);
         assertThat(bench.book.history(Source.class, "S-2")).hasSize(3);
@@ -219,7 +220,7 @@ class SourceChangesTest {
     void evidenceIsSeenAsIfADraftWereKept() {
         FactorIssue issue = bench.issue(Bench.START);
         Evidence evidence = bench.evidence();
-        Draft draft = new Draft(Samples.changed(ledge("Ledge 2"), MAY), 1);
+        Draft draft = new Draft(SampleSources.changed(ledge("Ledge 2"), MAY), 1);
         Stamp stamp = new Stamp("M. Ash", Books.CLOCK.instant(), "not kept");
         Evidence then = evidence.with(evidence.story(STONE).orElseThrow().with(draft, stamp));
         assertThat(then.stateOn(MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
@@ -231,7 +232,7 @@ class SourceChangesTest {
     @Test
     void theFactorsOfASourceAreThoseOfItsLastStone() {
         assertThat(SourceFactors.of(List.of(bench.evidence()), STONE)).isPresent();
-        Books.correct(bench.book, Samples.corrected(ledge("Ledge 1 a")));
+        Books.correct(bench.book, SampleSources.corrected(ledge("Ledge 1 a")));
         assertThat(SourceFactors.of(List.of(bench.evidence()), STONE)).isPresent();
         change(MAY);
         assertThat(SourceFactors.of(List.of(bench.evidence()), STONE)).isEmpty();
@@ -239,7 +240,7 @@ class SourceChangesTest {
 
     @Test
     void theHistoryTellsAChangeAndNoCorrection() {
-        Books.correct(bench.book, Samples.corrected(ledge("Ledge 1 a")));
+        Books.correct(bench.book, SampleSources.corrected(ledge("Ledge 1 a")));
         keepSecond("T-4", "M-1/2", LocalDate.of(2026, 3, 6));
         assertThat(changes()).isEmpty();
         change(LocalDate.of(2026, 3, 6));

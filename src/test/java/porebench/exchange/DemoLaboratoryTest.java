@@ -86,7 +86,8 @@ class DemoLaboratoryTest {
                         entry(RecordKind.FACTOR_ISSUE, 9),
                         entry(RecordKind.CARD_PRINT, 0),
                         entry(RecordKind.STUDY, 0),
-                        entry(RecordKind.SHEET_PHOTO, 0));
+                        entry(RecordKind.SHEET_PHOTO, 0),
+                        entry(RecordKind.SOURCE_MEASUREMENT, 9));
         assertThat(book.history(Source.class, "S-09")).hasSize(2);
         assertThat(book.verify()).isEmpty();
     }
@@ -115,7 +116,7 @@ class DemoLaboratoryTest {
     @Test
     void itsFilesHaveNoProblems() {
         assertThat(DemoLaboratory.files())
-                .hasSize(10)
+                .hasSize(11)
                 .allSatisfy(
                         file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);

@@ -7,9 +7,12 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import porebench.exchange.sheet.Format;
 import porebench.method.Role;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.SourceStep;
+import porebench.record.id.MeasurementId;
 import porebench.record.id.SourceId;
 
 /** A source with all that it may state, written and read back. */
@@ -35,5 +38,21 @@ class SourceRoundTripTest {
                     Optional.of("Ledge 4, the old one, \"is\" worked out"));
             assertThat(RoundTripTest.written(CsvSheets.SOURCES, full)).isEqualTo(full);
         }
+    }
+
+    @Test
+    void aMeasurementReadsBackWithItsDigitsAndIsNoSource() throws IOException {
+        SourceMeasurement full = new SourceMeasurement(
+                new MeasurementId("S-1/m1"),
+                new SourceId("S-1"),
+                LocalDate.of(2026, 11, 9),
+                "R. Vale",
+                "ledge 5",
+                Optional.of(new BigDecimal("2.700")),
+                Optional.of(new BigDecimal("1.0")),
+                Optional.of(new BigDecimal("0")),
+                "\"wet\", split");
+        Format<?> format = CsvSheets.FORMATS.get(CsvSheets.FORMATS.size() - 1);
+        assertThat(RoundTripTest.written(format, full)).isEqualTo(full);
     }
 }

@@ -67,21 +67,6 @@ public final class Samples {
         return new Source(new SourceId(id), "Pit of " + id, role, "North face", ledge, some("2.650"), some("1.20"), "");
     }
 
-    /** Returns a source as a declared change: another stone since a day. */
-    public static Source changed(Source source, LocalDate since) {
-        return source.as(Optional.of(SourceStep.CHANGED), Optional.of(since), Optional.of("the old one is worked out"));
-    }
-
-    /** Returns a source as the correction of a typing mistake. */
-    public static Source corrected(Source source) {
-        return source.as(Optional.of(SourceStep.CORRECTED), Optional.empty(), Optional.of("mistyped"));
-    }
-
-    /** Returns a source as the withdrawal of its last change. */
-    public static Source withdrawn(Source source) {
-        return source.as(Optional.of(SourceStep.WITHDRAWN), Optional.empty(), Optional.of("it was another quarry"));
-    }
-
     public static Source bareSource(String id, Role role) {
         return new Source(new SourceId(id), "", role, "", "", Optional.empty(), Optional.empty(), "");
     }

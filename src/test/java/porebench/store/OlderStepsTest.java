@@ -29,8 +29,10 @@ import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleEquipment;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.book.BookCheck;
 import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
@@ -124,7 +126,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(25).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(26).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -202,7 +204,7 @@ class OlderStepsTest {
             then = book.head();
         }
         List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
-        Source ledge3 = Samples.changed(Samples.source("S-9", Role.COARSE, "Ledge 3"), LocalDate.of(2026, 4, 1));
+        Source ledge3 = SampleSources.changed(Samples.source("S-9", Role.COARSE, "Ledge 3"), LocalDate.of(2026, 4, 1));
         Path fresh = folder.resolve("fresh.porebench");
         try (LabBook book = Books.SHELF.open(old);
                 LabBook other = Books.SHELF.create(fresh)) {
@@ -223,6 +225,29 @@ class OlderStepsTest {
         Books.sql(fresh, "DROP TRIGGER source_is_not_changed");
         assertThatThrownBy(() -> Books.sql(fresh, "UPDATE source SET step = 'altered'"))
                 .hasMessageContaining("CHECK constraint failed");
+    }
+
+    /** The step only adds a table: what was there keeps its hashes, and measurements are taken from then on. */
+    @Test
+    void aLabBookOfTheFifteenthStepTakesMeasurementsFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 15)).create(old)) {
+            Books.keep(book, Samples.source("S-9", Role.COARSE, "Ledge 1"));
+            then = book.head();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(SourceMeasurement.class)).isEmpty();
+            Books.keep(book, SampleSources.measurement("S-9/m1", "S-9", LocalDate.of(2026, 3, 2), "2.66"));
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.latest(SourceMeasurement.class, "S-9/m1")
+                            .orElseThrow()
+                            .value())
+                    .isEqualTo(SampleSources.measurement("S-9/m1", "S-9", LocalDate.of(2026, 3, 2), "2.66"));
+        }
     }
 
     private static List<String> tables(Path book) throws SQLException {

@@ -10,6 +10,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.Source;
@@ -94,7 +96,12 @@ class SchemaTest {
         assertThat(check.head()).isEqualTo(before);
         assertThat(check.counts())
                 .allSatisfy((kind, count) -> assertThat(count)
-                        .isEqualTo(kind == RecordKind.STUDY || kind == RecordKind.SHEET_PHOTO ? 0 : 1));
+                        .isEqualTo(
+                                kind == RecordKind.STUDY
+                                                || kind == RecordKind.SHEET_PHOTO
+                                                || kind == RecordKind.SOURCE_MEASUREMENT
+                                        ? 0
+                                        : 1));
     }
 
     @ParameterizedTest
@@ -150,7 +157,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(75);
+                .hasSize(78);
     }
 
     @Test
@@ -222,9 +229,10 @@ class SchemaTest {
             Books.keep(book, SampleStudies.operators("O-1"));
             Books.keep(
                     book, SamplePhotos.photo("P-1", book.ids(RecordKind.TRIAL).get(0), SamplePhotos.png(99, 1)));
+            Books.keep(book, SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(25);
+        assertThat(tables).hasSize(26);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

@@ -43,7 +43,7 @@ abstract class RecordPage<T extends Kept> implements Screen {
      *
      * @param open opens a page of the record on view; empty where there is none
      * @param openMix turns the window to a mix that uses the record on view
-     * @param sections what stands of the record below its form
+     * @param sections what stands of the record below the register
      */
     RecordPage(
             RecordModel<T> model,

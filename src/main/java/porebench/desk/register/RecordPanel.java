@@ -26,7 +26,7 @@ import porebench.record.Kept;
 import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
-/** A register on the left and the record on view on the right: form, what it would change, versions. */
+/** A register on the left, below it what rests on the record on view; on the right that record: form, what it would change, versions. */
 final class RecordPanel<T extends Kept> {
     /** In lines: what changing a source makes untrue, in a small window. */
     private static final int ROOM = 6;
@@ -59,7 +59,7 @@ final class RecordPanel<T extends Kept> {
      * @param choose takes the id of the record that a person chose
      * @param open opens a page of the record on view; empty where there is none
      * @param openMix turns the window to a mix that uses the record on view
-     * @param sections what stands of the record below its form
+     * @param sections what stands of the record below the register
      */
     RecordPanel(
             RecordModel<T> model,
@@ -117,11 +117,19 @@ final class RecordPanel<T extends Kept> {
     }
 
     private JComponent left() {
-        JPanel left =
-                new JPanel(new MigLayout("insets 0, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[][][grow,fill]"));
+        boolean hasSections = sections != RecordSections.NONE;
+        JPanel left = new JPanel(new MigLayout(
+                "insets 0, fill, wrap 1, hidemode 3",
+                "[grow,fill,0::]",
+                hasSections ? "[][][grow 40,fill,0::]12[grow 60,fill,0::]" : "[][][grow,fill]"));
         left.add(empty, "wmin 0");
         left.add(new FilterLine(table, texts.locale()).component(), "wmin 0");
-        left.add(new JScrollPane(table), "cell 0 2, wmin 0, hmin 0, grow, push");
+        left.add(new JScrollPane(table), "cell 0 2, wmin 0, hmin 0, grow, push" + (hasSections ? ", h 40%" : ""));
+        if (hasSections) {
+            TallPanel below = new TallPanel(new MigLayout("insets 0 0 8 4, fillx", "[grow,fill,0::]"));
+            below.add(sections.component(), "wmin 0");
+            left.add(below.scrolled(), "cell 0 3, wmin 0, hmin 0, grow, push, h 60%");
+        }
         return left;
     }
 
@@ -141,9 +149,6 @@ final class RecordPanel<T extends Kept> {
         right.add(buttons);
         right.add(new KeptRoom(said(), ROOM), "wmin 0");
         right.add(usedBy.component(), "wmin 0");
-        if (sections != RecordSections.NONE) {
-            right.add(sections.component(), "wmin 0");
-        }
         right.add(versionsTitle);
         right.add(versions.component(), "wmin 0");
         JScrollPane scroll = right.scrolled();

@@ -3,7 +3,7 @@ package porebench.desk.register;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 
-/** What stands of the record on view below its form, besides its versions. */
+/** What stands of the record on view below the register, in sight of its form. */
 interface RecordSections {
     /** Nothing besides. */
     RecordSections NONE = new RecordSections() {

@@ -17,6 +17,7 @@ import porebench.desk.StateMark;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
 import porebench.desk.form.Form;
+import porebench.desk.form.KeptRoom;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
@@ -41,11 +42,12 @@ final class SourceSections implements RecordSections {
     private final SourcesModel model;
     private final Texts texts;
     private final Numbers numbers;
-    private final WrappedText touch = new WrappedText("source.touch", "quiet").keepingRoom(2);
+    private final WrappedText touch = new WrappedText("source.touch", "quiet");
     private final RowTable<TouchedMix> mixes;
     private final RowTable<SourcePeriod> stones;
     private final JLabel stonesTitle;
     private final Action open;
+    private final MeasurementSection measured;
     private Optional<String> of = Optional.empty();
 
     SourceSections(SourcesModel model, Consumer<MixId> openMix) {
@@ -73,11 +75,13 @@ final class SourceSections implements RecordSections {
         panel.setOpaque(false);
         panel.setName("source.sections");
         panel.add(Form.heading(texts.get("source.mixes"), "h2"));
-        panel.add(touch, "wmin 0");
+        panel.add(new KeptRoom(touch, 2), "wmin 0");
         panel.add(mixes.scrolled(), "wmin 0");
         panel.add(Commands.button("source.open", open), "growx 0");
         panel.add(stonesTitle);
         panel.add(stones.scrolled(), "wmin 0");
+        measured = new MeasurementSection(model);
+        panel.add(measured.component(), "wmin 0, gaptop 10");
     }
 
     private List<ShownColumn<TouchedMix>> mixColumns() {
@@ -176,6 +180,7 @@ final class SourceSections implements RecordSections {
                 new ArrayList<>(model.story().map(SourceStory::periods).orElse(List.of()));
         Collections.reverse(told);
         show(stones, told);
+        measured.refresh();
     }
 
     /** Shows other rows, none of them chosen; the same rows keep what is chosen. */

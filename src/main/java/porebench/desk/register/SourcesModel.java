@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import porebench.chart.source.StoneFigures;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -21,11 +22,14 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.method.Texts;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.SourceStep;
+import porebench.record.book.Belonging;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.SourceColumns;
 import porebench.record.id.SourceId;
+import porebench.record.source.MeasuredStone;
 import porebench.record.source.SourceGate;
 import porebench.record.source.SourceStory;
 
@@ -173,6 +177,33 @@ final class SourcesModel extends RecordModel<Source> {
         public Optional<SourceTouch> answer(Reading seen) {
             return SourceTouch.of(seen.book(), seen.standing()::each, id, wish, today);
         }
+    }
+
+    /** Returns what was measured of the source on view, the earliest first; none while it is looked up. */
+    List<MeasuredStone> measured() {
+        return story().flatMap(
+                        story -> desk().answer(new MeasurementsOf(story.id())).map(all -> MeasuredStone.of(story, all)))
+                .orElse(List.of());
+    }
+
+    /** Asks what was measured of a source. */
+    private record MeasurementsOf(SourceId id) implements Question<List<Version<SourceMeasurement>>> {
+        @Override
+        public List<Version<SourceMeasurement>> answer(Reading seen) {
+            return seen.book().latestOf(Belonging.MEASUREMENTS_OF_SOURCE, id.text());
+        }
+    }
+
+    /** Returns what was measured of one figure beside the one in use; empty where nothing was. */
+    Optional<StoneFigures> figures(StoneFigures.Figure figure) {
+        List<MeasuredStone> measured = measured();
+        return story().map(story -> StonePlots.of(
+                        figure,
+                        story,
+                        measured,
+                        desk().tools().today(),
+                        desk().tools().zone()))
+                .filter(found -> !found.measured().isEmpty());
     }
 
     /** Returns what the source was up to the version on view; empty of a new one and while it is looked up. */

@@ -22,6 +22,7 @@ import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -38,7 +39,7 @@ import porebench.record.id.TrialId;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, piece of equipment, meter, mix, profile or
+ * <p>What is already there unchanged is passed over; a changed source, measurement, piece of equipment, meter, mix, profile or
  * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused, because those are
  * corrected by a person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and
  * so is whatever a file says to come from a training book.
@@ -196,6 +197,8 @@ public final class Intake {
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
             case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
             case SHEET_PHOTO -> photo(one, (SheetPhoto) one.value());
+            case SOURCE_MEASUREMENT ->
+                unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             default -> Optional.of(one);
         };
     }

@@ -10,6 +10,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
+import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
 import porebench.record.id.SourceId;
 
@@ -48,6 +49,11 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
 
     public static final Belonging<SheetPhoto> PHOTOS_OF_TRIAL =
             one(SheetPhoto.class, RecordKind.TRIAL, photo -> photo.trialId().text());
+
+    public static final Belonging<SourceMeasurement> MEASUREMENTS_OF_SOURCE = one(
+            SourceMeasurement.class,
+            RecordKind.SOURCE,
+            measurement -> measurement.sourceId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

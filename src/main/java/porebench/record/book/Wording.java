@@ -20,6 +20,7 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.TakenDoubt;
 import porebench.record.Trial;
 
@@ -181,6 +182,7 @@ public final class Wording {
             case CARD_PRINT -> print((CardPrint) record);
             case STUDY -> study((KeptStudy) record);
             case SHEET_PHOTO -> photo((SheetPhoto) record);
+            case SOURCE_MEASUREMENT -> measurement((SourceMeasurement) record);
         }
     }
 
@@ -281,6 +283,14 @@ public final class Wording {
                 .distinct()
                 .forEach(name -> text("readings", "text-reading", Form.LINE, name));
         text("remarks", "text-remarks", Form.NOTE, study.remarks());
+    }
+
+    private void measurement(SourceMeasurement measured) {
+        text("id", "text-id", Form.LONG_NAME, measured.recordId());
+        text("sourceId", "text-source", Form.NAME, measured.sourceId().text());
+        text("testedBy", "text-tester", Form.LINE, measured.testedBy());
+        text("lot", "text-lot", Form.LINE, measured.lot());
+        text("remarks", "text-remarks", Form.NOTE, measured.remarks());
     }
 
     private void photo(SheetPhoto photo) {

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import porebench.chart.source.StoneFigures;
 import porebench.desk.DeskModel;
 import porebench.desk.Refused;
 import porebench.exchange.DemoLaboratory;
@@ -115,5 +116,40 @@ class SourcesModelTest {
         model.show("S-77");
         assertThat(model.touchWords()).isEqualTo("No mix uses it: whatever it is, no factor changes.");
         assertThat(model.note()).isEqualTo("No mix uses it.");
+    }
+
+    /** The demo: four measurements of S-05, of which that of October is far off; of S-09 three of ledge 4 and two of ledge 5. */
+    @Test
+    void measurementsStandWithTheirStoneBesideTheFigureInUse() {
+        SourcesModel model = sources();
+        model.show("S-05");
+        assertThat(model.measured()).hasSize(4);
+        assertThat(model.measured().get(3).doubts())
+                .extracting(Problem::code)
+                .containsExactly("measurement.far.relativeDensity", "measurement.far.absorption");
+        model.show("S-09");
+        assertThat(model.measured())
+                .extracting(one -> one.stone().newest().value().ledge())
+                .containsExactly("ledge 4", "ledge 4", "ledge 4", "ledge 5", "ledge 5");
+        assertThat(model.measured()).allMatch(one -> one.doubts().isEmpty());
+        StoneFigures density =
+                model.figures(StoneFigures.Figure.RELATIVE_DENSITY).orElseThrow();
+        assertThat(density.inUse())
+                .containsExactly(
+                        new StoneFigures.Step(LocalDate.of(2026, 3, 11), 2.74, "ledge 4"),
+                        new StoneFigures.Step(LocalDate.of(2026, 11, 9), 2.71, "ledge 5"));
+        assertThat(density.until()).isEqualTo(LocalDate.of(2026, 11, 25));
+        assertThat(density.measured())
+                .extracting(StoneFigures.Measured::value)
+                .containsExactly(2.74, 2.75, 2.73, 2.71, 2.72);
+        assertThat(model.figures(StoneFigures.Figure.ABSORPTION).orElseThrow().inUse())
+                .extracting(StoneFigures.Step::value)
+                .containsExactly(1.2, 1.6);
+        StoneFigures retained = model.figures(StoneFigures.Figure.RETAINED).orElseThrow();
+        assertThat(retained.inUse()).isEmpty();
+        assertThat(retained.measured()).hasSize(5);
+        model.show("S-02");
+        assertThat(model.measured()).isEmpty();
+        assertThat(model.figures(StoneFigures.Figure.ABSORPTION)).isEmpty();
     }
 }

@@ -28,6 +28,7 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Trial;
@@ -126,7 +127,7 @@ class IntakeTest {
 
     @Test
     void aChangedSourceMeterMixOrDeterminationBecomesANewVersion() {
-        Source source = Samples.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), Bench.START);
+        Source source = SampleSources.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), Bench.START);
         MixDesign mix = Samples.mix("M-1", "S-1", "S-1");
         Determination determination =
                 new Determination(Bench.FIRST, Bench.MIX, 1, Map.of(), LocalDate.of(2026, 3, 2), "another purpose");

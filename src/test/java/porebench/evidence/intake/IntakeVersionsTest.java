@@ -19,6 +19,7 @@ import porebench.record.FactorIssue;
 import porebench.record.Grounds;
 import porebench.record.Kept;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.book.Draft;
 import porebench.record.id.DeterminationId;
@@ -61,7 +62,8 @@ class IntakeVersionsTest {
 
     @Test
     void aChangedTextThatNobodyCanReadIsRefusedAtItsPlace() {
-        Intake.Result result = check(Samples.changed(Samples.source("S-1", Role.FINE, "Ledge \u202E2"), Bench.START));
+        Intake.Result result =
+                check(SampleSources.changed(Samples.source("S-1", Role.FINE, "Ledge \u202E2"), Bench.START));
         assertThat(result.problems().get(0).code()).isEqualTo("text.unseen");
         assertThat(result.problems().get(0).place()).contains(line(2));
     }

@@ -24,6 +24,7 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.Trial;
@@ -187,7 +188,7 @@ class TrialIntakePlacingTest {
     void theFirstTrialRestsOnTheVersionsThatItsFileBrings() {
         issueFrom("M-1/1");
         Intake.Result result = check(
-                Samples.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), TimeBook.START),
+                SampleSources.changed(Samples.source("S-1", Role.FINE, "Ledge 2"), TimeBook.START),
                 Samples.mix(
                         "M-1",
                         Samples.constituent("Sand", Role.FINE, "S-1", "701"),

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Role;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.SourceStep;
@@ -47,7 +48,7 @@ class SourceStoryHandTest {
     @ParameterizedTest
     @CsvSource({"2026-11-08, 1", "2026-11-09, 2", "2026-11-10, 2", "1999-01-01, 1", "2199-12-31, 2"})
     void aChangeBeginsOnItsDay(LocalDate day, int period) {
-        SourceStory story = story(ledge("4"), Samples.changed(ledge("5"), NOV_9));
+        SourceStory story = story(ledge("4"), SampleSources.changed(ledge("5"), NOV_9));
         assertThat(story.on(day).number()).isEqualTo(period);
         assertThat(story.on(day).newest().value().ledge()).isEqualTo(period == 1 ? "4" : "5");
     }
@@ -56,14 +57,14 @@ class SourceStoryHandTest {
     @ParameterizedTest
     @CsvSource({"2026-11-08, 1", "2026-11-09, 2", "2026-11-12, 2"})
     void aTrialMadeAfterTheChangeButBeforeItWasWrittenDownIsOfTheNewStone(LocalDate day, int stone) {
-        SourceStory story = story(ledge("4"), Samples.changed(ledge("5"), NOV_9));
+        SourceStory story = story(ledge("4"), SampleSources.changed(ledge("5"), NOV_9));
         assertThat(story.stones(1, Set.of(day))).containsExactly(stone);
         assertThat(story.stones(2, Set.of(day))).as("named as new").containsExactly(2);
     }
 
     @Test
     void trialsBeforeAndAfterAChangeAreOfTwoStonesAndWithoutDaysTheVersionSays() {
-        SourceStory story = story(ledge("4"), Samples.changed(ledge("5"), NOV_9));
+        SourceStory story = story(ledge("4"), SampleSources.changed(ledge("5"), NOV_9));
         assertThat(story.stones(1, Set.of(NOV_9.minusDays(1), NOV_9))).containsExactlyInAnyOrder(1, 2);
         assertThat(story.stones(1, Set.of())).containsExactly(1);
         assertThat(story.stones(3, Set.of())).isEmpty();
@@ -72,9 +73,9 @@ class SourceStoryHandTest {
 
     @Test
     void aChangeOfTheSameFiguresIsAnotherStoneAndACorrectionOfAllIsTheSame() {
-        assertThat(stonesOfVersions(story(ledge("4"), Samples.changed(ledge("4"), NOV_9))))
+        assertThat(stonesOfVersions(story(ledge("4"), SampleSources.changed(ledge("4"), NOV_9))))
                 .containsExactly(1, 2);
-        SourceStory corrected = story(ledge("4"), Samples.corrected(Samples.bareSource("S-9", Role.FINE)));
+        SourceStory corrected = story(ledge("4"), SampleSources.corrected(Samples.bareSource("S-9", Role.FINE)));
         assertThat(stonesOfVersions(corrected)).containsExactly(1, 1);
         assertThat(corrected.last().newest().number()).isEqualTo(2);
         assertThat(corrected.last().begun().number()).isEqualTo(1);
@@ -86,9 +87,9 @@ class SourceStoryHandTest {
     void aWithdrawnChangeNeverWas() {
         SourceStory story = story(
                 ledge("4"),
-                Samples.changed(ledge("5"), NOV_9),
-                Samples.corrected(ledge("5a")),
-                Samples.withdrawn(ledge("4")));
+                SampleSources.changed(ledge("5"), NOV_9),
+                SampleSources.corrected(ledge("5a")),
+                SampleSources.withdrawn(ledge("4")));
         assertThat(story.periods()).hasSize(1);
         assertThat(stonesOfVersions(story)).containsExactly(1, 1, 1, 1);
         assertThat(story.on(NOV_9).newest().value().ledge()).isEqualTo("4");
@@ -106,10 +107,10 @@ class SourceStoryHandTest {
         LocalDate dec = LocalDate.of(2026, 12, 1);
         SourceStory story = story(
                 ledge("3"),
-                Samples.changed(ledge("4"), NOV_9),
-                Samples.changed(ledge("5"), dec),
-                Samples.withdrawn(ledge("4")),
-                Samples.changed(ledge("6"), dec.plusDays(1)));
+                SampleSources.changed(ledge("4"), NOV_9),
+                SampleSources.changed(ledge("5"), dec),
+                SampleSources.withdrawn(ledge("4")),
+                SampleSources.changed(ledge("6"), dec.plusDays(1)));
         assertThat(stonesOfVersions(story)).containsExactly(1, 2, 2, 2, 3);
         assertThat(story.on(dec).newest().value().ledge()).isEqualTo("4");
         assertThat(story.on(dec.plusDays(1)).newest().value().ledge()).isEqualTo("6");
@@ -119,17 +120,17 @@ class SourceStoryHandTest {
 
     @Test
     void aWithdrawalWithNothingToWithdrawIsNoMoreThanACorrection() {
-        SourceStory story = story(ledge("4"), Samples.withdrawn(ledge("5")));
+        SourceStory story = story(ledge("4"), SampleSources.withdrawn(ledge("5")));
         assertThat(stonesOfVersions(story)).containsExactly(1, 1);
         assertThat(story.withdrawals()).isEmpty();
     }
 
     @Test
     void aCorrectionMovesTheDayOfTheChangeItFollows() {
-        Source moved = Samples.corrected(ledge("5"))
+        Source moved = SampleSources.corrected(ledge("5"))
                 .as(Optional.of(SourceStep.CORRECTED), Optional.of(NOV_9.plusDays(3)), Optional.of("12, not 9"));
-        SourceStory story =
-                story(ledge("4"), Samples.changed(ledge("5"), NOV_9), moved, Samples.corrected(ledge("5 b")));
+        SourceStory story = story(
+                ledge("4"), SampleSources.changed(ledge("5"), NOV_9), moved, SampleSources.corrected(ledge("5 b")));
         assertThat(story.on(NOV_9.plusDays(2)).number()).isEqualTo(1);
         assertThat(story.on(NOV_9.plusDays(3)).number()).isEqualTo(2);
         assertThat(story.last().from()).contains(NOV_9.plusDays(3));
@@ -151,7 +152,7 @@ class SourceStoryHandTest {
     /** Nobody knows the day of the change from 4 to 5: a trial of version 1 is not taken past it. */
     @Test
     void aDayIsNotReadAcrossAChangeWithoutOne() {
-        SourceStory story = story(ledge("4"), ledge("5"), Samples.changed(ledge("6"), NOV_9));
+        SourceStory story = story(ledge("4"), ledge("5"), SampleSources.changed(ledge("6"), NOV_9));
         assertThat(story.stones(1, Set.of(NOV_9))).containsExactly(1);
         assertThat(story.stones(2, Set.of(NOV_9))).containsExactly(3);
     }
@@ -167,7 +168,7 @@ class SourceStoryHandTest {
 
     @Test
     void changesToComeAreThoseAfterTheDay() {
-        SourceStory story = story(ledge("4"), Samples.changed(ledge("5"), NOV_9));
+        SourceStory story = story(ledge("4"), SampleSources.changed(ledge("5"), NOV_9));
         assertThat(story.toComeOn(NOV_9.minusDays(1))).hasSize(1);
         assertThat(story.toComeOn(NOV_9)).isEmpty();
     }
@@ -175,7 +176,7 @@ class SourceStoryHandTest {
     @Test
     void aDraftIsToldAsIfItWereKept() {
         SourceStory before = story(ledge("4"));
-        Source next = Samples.changed(ledge("5"), NOV_9);
+        Source next = SampleSources.changed(ledge("5"), NOV_9);
         SourceStory after = before.with(new Draft(next, 1), STAMP);
         assertThat(after).isEqualTo(story(ledge("4"), next)).hasSameHashCodeAs(story(ledge("4"), next));
         assertThat(after).isNotEqualTo(before);

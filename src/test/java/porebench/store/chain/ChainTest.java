@@ -10,6 +10,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,6 +23,7 @@ import porebench.method.Role;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.book.LabBook;
@@ -87,8 +89,9 @@ class ChainTest {
             Books.keep(book, SampleStudies.operators("O-1"));
             Books.keep(
                     book, SamplePhotos.photo("P-1", book.ids(RecordKind.TRIAL).get(0), SamplePhotos.png(99, 1)));
+            Books.keep(book, SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"));
         }
-        assertThat(tables()).hasSize(25);
+        assertThat(tables()).hasSize(26);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

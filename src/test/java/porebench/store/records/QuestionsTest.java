@@ -28,6 +28,7 @@ import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
@@ -63,7 +64,8 @@ class QuestionsTest {
                 Belonging.PRINTS_OF_MIX,
                 Belonging.CALIBRATIONS_OF_METER,
                 Belonging.MIXES_OF_SOURCE,
-                Belonging.PHOTOS_OF_TRIAL);
+                Belonging.PHOTOS_OF_TRIAL,
+                Belonging.MEASUREMENTS_OF_SOURCE);
     }
 
     @BeforeEach
@@ -100,6 +102,11 @@ class QuestionsTest {
                     SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
                     SamplePhotos.photo("T-1/photo-2", "T-1", SamplePhotos.png(99, 2)),
                     SamplePhotos.photo("T-2/photo-1", "T-2", SamplePhotos.png(99, 1)));
+            Books.keep(
+                    book,
+                    SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"),
+                    SampleSources.measurement("S-1/m2", "S-1", LocalDate.of(2026, 3, 3), "2.66"),
+                    SampleSources.measurement("S-2/m1", "S-2", LocalDate.of(2026, 3, 2), "2.65"));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));

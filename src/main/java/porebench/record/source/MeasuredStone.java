@@ -1,0 +1,77 @@
+package porebench.record.source;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Problem;
+import porebench.record.Source;
+import porebench.record.SourceMeasurement;
+import porebench.record.book.Version;
+
+/**
+ * A measurement of a source with the stone it belongs to, and what is doubtful about it beside the figures in use.
+ *
+ * @param measurement the measurement
+ * @param stone the stone it belongs to
+ * @param doubts that a figure lies far from the one in use
+ */
+public record MeasuredStone(Version<SourceMeasurement> measurement, SourcePeriod stone, List<Problem> doubts) {
+    public MeasuredStone {
+        doubts = List.copyOf(doubts);
+    }
+
+    /** Returns the measurements of a source with their stones, the earliest first. */
+    public static List<MeasuredStone> of(SourceStory story, List<Version<SourceMeasurement>> all) {
+        return all.stream()
+                .sorted(Comparator.comparing(
+                                (Version<SourceMeasurement> one) -> one.value().testedOn())
+                        .thenComparing(one -> one.value().id()))
+                .map(one -> of(story, one))
+                .toList();
+    }
+
+    private static MeasuredStone of(SourceStory story, Version<SourceMeasurement> version) {
+        SourceMeasurement measured = version.value();
+        SourcePeriod stone = stone(story, measured);
+        Source known = stone.newest().value();
+        StoneLimits limits = StoneLimits.of(known.role());
+        List<Problem> doubts = new ArrayList<>();
+        far("relativeDensity", measured.relativeDensity(), known.relativeDensity(), limits.relativeDensity(), measured)
+                .ifPresent(doubts::add);
+        far("absorption", measured.absorptionPercent(), known.absorptionPercent(), limits.absorption(), measured)
+                .ifPresent(doubts::add);
+        far("retained", measured.retainedPercent(), known.retainedPercent(), limits.retained(), measured)
+                .ifPresent(doubts::add);
+        return new MeasuredStone(version, stone, doubts);
+    }
+
+    /** Returns the one stone of the ledge or lot that is named, or else the one in use on the day of the measurement. */
+    private static SourcePeriod stone(SourceStory story, SourceMeasurement measured) {
+        String lot = measured.lot().strip();
+        List<SourcePeriod> named = story.periods().stream()
+                .filter(period -> !lot.isEmpty())
+                .filter(period -> period.newest().value().ledge().strip().equalsIgnoreCase(lot))
+                .toList();
+        return named.size() == 1 ? named.get(0) : story.on(measured.testedOn());
+    }
+
+    private static Optional<Problem> far(
+            String field,
+            Optional<BigDecimal> measured,
+            Optional<BigDecimal> known,
+            BigDecimal limit,
+            SourceMeasurement of) {
+        return StoneLimits.areFar(measured, known, limit)
+                ? Optional.of(Problem.warning(
+                        field,
+                        "measurement.far." + field,
+                        of.id().text(),
+                        of.testedOn().toString(),
+                        measured.orElseThrow(),
+                        known.orElseThrow(),
+                        limit))
+                : Optional.empty();
+    }
+}
