@@ -201,7 +201,7 @@ public final class EvidenceReader {
         // The versions of one mix are asked for again and again, those of another never.
         before.keySet().removeIf(key -> key.get(0).equals(MixDesign.class));
         before.put(List.of(MixDesign.class, mix.value().recordId(), mix.number()), Optional.of(mix.value()));
-        Profile profile = profiles.computeIfAbsent(mix.value().profileId(), id -> Evidence.profileOf(book, id));
+        Profile profile = profile(mix);
         List<JudgedDetermination> judged = determinations.apply(mix.value().id()).stream()
                 .sorted(Comparator.comparing((Version<Determination> version) ->
                                 version.value().openedOn())
@@ -261,13 +261,24 @@ public final class EvidenceReader {
         return made;
     }
 
+    private Profile profile(Version<MixDesign> mix) {
+        return profiles.computeIfAbsent(mix.value().profileId(), id -> Evidence.profileOf(book, id));
+    }
+
+    /**
+     * Judges trials of a determination, each by itself, with the mix design as it was when the determination was begun.
+     *
+     * @param today the newest version of its mix, which names the profile
+     */
+    public List<JudgedTrial> judge(Determination determination, Version<MixDesign> today, List<Version<Trial>> some) {
+        Profile profile = profile(today);
+        Optional<MixDesign> mix = then(MixDesign.class, today.value().recordId(), determination.mixVersion());
+        return some.stream().map(trial -> judge(trial, mix, profile)).toList();
+    }
+
     private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
-        Optional<MixDesign> mix = then(
-                MixDesign.class, today.value().recordId(), determination.value().mixVersion());
-        List<JudgedTrial> judged =
-                JudgedDetermination.inCompany(trials.apply(determination.value().id()).stream()
-                        .map(trial -> judge(trial, mix, profile))
-                        .toList());
+        List<JudgedTrial> judged = JudgedDetermination.inCompany(judge(
+                determination.value(), today, trials.apply(determination.value().id())));
         double division = MeterScale.of(judged, bench.meters).divisionPercent().doubleValue();
         return JudgedDetermination.of(determination, judged, division, profile);
     }

@@ -112,7 +112,9 @@ public final class Intake {
         Touched.inParts(inOrder, progress, Progress.Stage.CHECKING, part -> part.forEach(intake::take));
         List<Draft> drafts =
                 IssueIntake.looked(book, intake.drafts, intake.good(RecordKind.FACTOR_ISSUE), intake.problems);
-        return new Result(drafts, intake.alreadyThere, intake.problems, intake.trialIntake.doubted());
+        Set<TrialId> doubted = new TrialJudging(book, intake.touched, intake.drafts, intake.trialIntake.doubted())
+                .doubted(intake.good(RecordKind.TRIAL), intake.problems, progress);
+        return new Result(drafts, intake.alreadyThere, intake.problems, doubted);
     }
 
     private Map<String, Incoming> good(RecordKind kind) {

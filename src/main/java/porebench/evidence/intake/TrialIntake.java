@@ -78,10 +78,18 @@ final class TrialIntake {
 
     /** Returns a trial in the determination it names, or where it is already, or in the mix's open one or a new one. */
     Trial placed(Trial trial) {
-        return trial.namesDetermination()
+        Trial found = trial.namesDetermination()
                 ? trial
                 : trial.in(Objects.requireNonNull(
                         placed.computeIfAbsent(trial.mixId(), this::place).get(trial.id())));
+        return found.keptBecause().isPresent() ? found : asExplained(found);
+    }
+
+    /** Returns a trial with the reason for which it was kept, when it was and its row does not say it. */
+    private Trial asExplained(Trial trial) {
+        return touched.value(Trial.class, RecordKind.TRIAL, trial.recordId())
+                .filter(there -> there.equals(trial.keptFor(there.keptBecause())))
+                .orElse(trial);
     }
 
     /** Returns the doubts about where a trial was put. */

@@ -34,6 +34,11 @@ public final class DraftedRecords implements Records {
                 .orElseThrow();
     }
 
+    /** Returns a record of a kind that is to be kept, if one of this name is. */
+    public <T extends Kept> Optional<T> draft(Class<T> kind, String recordId) {
+        return drafted(kind, recordId).map(Version::value);
+    }
+
     private <T extends Kept> Optional<Version<T>> drafted(Class<T> kind, String recordId) {
         return Optional.ofNullable(drafts.getOrDefault(kindOf(kind), Map.of()).get(recordId))
                 .map(draft -> new Version<>(kind.cast(draft.value()), draft.number(), stamp));

@@ -94,6 +94,26 @@ class ImportCommandTest {
         assertThat(keptBecause("T-1")).isEmpty();
     }
 
+    /** 4.9 kg of sand belong in the bowl; 5.5 kg are beyond every tolerance. */
+    @Test
+    void aDoubtThatOnlyJudgingFindsIsAskedForToo() {
+        LabFiles.beginBook(folder, terminal);
+        String heavy = LabFiles.trial("T-8", "M-1", 8, "5.3", "no").replace(",4.9,", ",5.5,");
+        LabFiles.write(folder, "heavy.csv", LabFiles.TRIAL_COLUMNS + heavy);
+        Said refused = terminal.json("import", "--book", "lab.book", "heavy.csv");
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(refused.codes())
+                .contains("import.reason-missing")
+                .anyMatch(code -> code.toString().startsWith("trial.mass"));
+        assertThat(trialsInBook()).isEqualTo(3);
+        Said kept = terminal.json("import", "--book", "lab.book", "--kept-because", "checked", "heavy.csv");
+        assertThat(kept.status()).isZero();
+        assertThat(keptBecause("T-8")).contains("checked");
+        assertThat(terminal.json("import", "--book", "lab.book", "heavy.csv").status())
+                .as("what is kept already is not asked")
+                .isZero();
+    }
+
     @Test
     void aRowThatSaysItselfWhyItIsKeptIsNotAsked() {
         LabFiles.beginBook(folder, terminal);

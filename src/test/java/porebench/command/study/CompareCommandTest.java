@@ -224,7 +224,8 @@ class CompareCommandTest {
         Said nothing = terminal.json("compare", "--book", "lab.book", "--mix-id", "M-1");
         assertThat(nothing.codes()).containsExactly("change.nothing-after");
         LabFiles.write(folder, "more.csv", trials(11, "5.8", "5.9", "5.9"));
-        assertThat(terminal.run("import", "--book", "lab.book", "more.csv"))
+        assertThat(terminal.run(
+                        "import", "--book", "lab.book", "--kept-because", "volumetric test asked for", "more.csv"))
                 .satisfies(said -> assertThat(said.status()).as(said.err()).isZero());
         Said said = terminal.json("compare", "--book", "lab.book", "--mix-id", "M-1");
         assertThat(said.status()).isZero();

@@ -62,7 +62,7 @@ class TrialIntakePlacingTest {
                 plain.meterId(),
                 plain.readings(),
                 plain.remarks(),
-                plain.keptBecause(),
+                Optional.of("masses not noted"),
                 plain.struckBecause(),
                 Optional.empty(),
                 false);

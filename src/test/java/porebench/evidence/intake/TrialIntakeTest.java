@@ -59,7 +59,7 @@ class TrialIntakeTest {
     }
 
     private static Trial unassigned(String id, String mix, String gauge) {
-        return Samples.trial(id, mix, mix, gauge);
+        return Samples.trial(id, mix, mix, gauge).keptFor(Optional.of("masses not noted"));
     }
 
     /** Trials of 2 March are there; one of 16 March is 14 days later and joins them, one of 31 March 15 days later still. */

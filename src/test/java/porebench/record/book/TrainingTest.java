@@ -115,7 +115,8 @@ class TrainingTest {
                 .containsExactly(Problem.error("simulated", "book.simulated-trial", "T-2")
                         .at(place));
         Books.keep(book, TRAINING);
-        assertThat(Intake.check(book, List.of(new Incoming(place, SIMULATED)), SampleCalibrations.TODAY)
+        Trial explained = SIMULATED.keptFor(Optional.of("masses not noted"));
+        assertThat(Intake.check(book, List.of(new Incoming(place, explained)), SampleCalibrations.TODAY)
                         .problems())
                 .isEmpty();
         assertThat(Books.codes(Intake.check(book, List.of(new Incoming(place, REAL)), SampleCalibrations.TODAY)
