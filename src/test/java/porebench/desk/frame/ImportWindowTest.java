@@ -214,6 +214,29 @@ class ImportWindowTest {
     }
 
     @Test
+    void ofSeveralFilesEachCanBeLookedAt() throws Exception {
+        Path meters = folder.resolve("messer.csv");
+        Files.write(meters, List.of("meter_id;meter_type;serial", "Z-1;B;77"), StandardCharsets.UTF_8);
+        asker.manyToOpen.add(List.of(semicolons(), meters));
+        started.choose("menu.import");
+        assertThat(dialogComes()).isTrue();
+        JComboBox<?> shown = inDialog(JComboBox.class, "import.shown");
+        JComboBox<?> apart = inDialog(JComboBox.class, "import.apart");
+        focus(apart);
+        keys.strikeUntil(() -> apart.getSelectedIndex() == 1, "the semicolon", KeyEvent.VK_DOWN);
+        assertThat(EventThread.comes(() -> inDialog(JTable.class, "import.rows").getColumnCount() == 8))
+                .isTrue();
+        focus(shown);
+        keys.strikeUntil(() -> shown.getSelectedIndex() == 1, "the other file", KeyEvent.VK_DOWN);
+        assertThat(EventThread.comes(() -> inDialog(JTable.class, "import.rows").getColumnCount() == 3))
+                .isTrue();
+        assertThat(inDialog(JTable.class, "import.rows").getValueAt(0, 0)).isEqualTo("Z-1");
+        assertThat(apart.getSelectedIndex()).isEqualTo(1);
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> dialog().isEmpty())).isTrue();
+    }
+
+    @Test
     void withoutAnyWordOfAPersonNothingIsReadOtherwise() throws Exception {
         asker.manyToOpen.add(List.of(semicolons()));
         started.choose("menu.import");

@@ -2,8 +2,10 @@ package porebench.desk.frame.dialog;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
@@ -20,22 +22,24 @@ import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
 import porebench.method.Texts;
 
-/** The choice how files are to be read, with the first rows of one of them as they would be. */
+/** The choice how files are to be read, with the first rows of each of them as they would be. */
 final class StylePanel {
     private static final int ROWS = 7;
     private static final int WIDTH_IN_ROWS = 24;
 
-    private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 4", "[][]20[][grow]", "[]8[grow,fill]"));
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, wrap 4", "[][]20[][grow]", ""));
     private final JPanel rows = new JPanel(new BorderLayout());
     private final Texts texts;
-    private final SheetLook first;
+    private final ImportRead read;
     private final SheetStyle before;
     private SheetStyle style;
+    private Path file;
     private Consumer<Boolean> changed = isOther -> {};
 
     StylePanel(ImportRead read, Texts texts) {
         this.texts = texts;
-        first = read.otherwise().values().iterator().next();
+        this.read = read;
+        file = read.otherwise().keySet().iterator().next();
         before = read.style();
         style = before;
         JComboBox<SheetStyle.Apart> apart = Choices.of(
@@ -56,8 +60,21 @@ final class StylePanel {
         panel.add(apart);
         panel.add(Form.label(texts.get("import.decimal"), decimal));
         panel.add(decimal);
-        panel.add(rows, "span 4, growx, pushx");
+        if (read.otherwise().size() > 1) {
+            addFiles();
+        }
+        panel.add(rows, "span 4, grow, push, gaptop 2");
         show();
+    }
+
+    private void addFiles() {
+        JComboBox<Path> files =
+                Choices.of("import.shown", List.copyOf(read.otherwise().keySet()), ImportModel::name, one -> {
+                    file = one;
+                    show();
+                });
+        panel.add(Form.label(texts.get("import.shown"), files));
+        panel.add(files, "span 3, growx, wmin 0");
     }
 
     JComponent component() {
@@ -82,7 +99,8 @@ final class StylePanel {
     }
 
     private void show() {
-        List<List<String>> all = first.firstRows().getOrDefault(style, List.of());
+        SheetLook look = Objects.requireNonNull(read.otherwise().get(file));
+        List<List<String>> all = look.firstRows().getOrDefault(style, List.of());
         List<String> heading = all.isEmpty() ? List.of() : all.get(0);
         List<ShownColumn<List<String>>> columns = new ArrayList<>();
         IntStream.range(0, heading.size())
