@@ -90,6 +90,7 @@ final class MeterReport implements Report {
         json.group("column", column, column()::json);
         json.date("nextDue", story.nextDueOn(day));
         json.text("state", story.stateOn(day).words());
+        json.flag("calibratedInPart", story.isCalibratedInPartOn(day));
         json.list("calibrations", made, calibrations()::json);
     }
 
@@ -201,7 +202,9 @@ final class MeterReport implements Report {
         page.line(words.get("meter.title", story.meter().value().id().text(), day.toString()));
         page.row(
                 words.get("meter.state"),
-                words.get("calibration." + story.stateOn(day).words().replace(' ', '-')),
+                story.isCalibratedInPartOn(day)
+                        ? words.get("meter.in-part")
+                        : words.get("calibration." + story.stateOn(day).words().replace(' ', '-')),
                 "");
         page.row(
                 words.get("meter.next-due"),

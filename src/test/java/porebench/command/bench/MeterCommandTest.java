@@ -188,6 +188,30 @@ class MeterCommandTest {
         assertThat(said.codes()).contains("meter.dial-off", "meter.calibration-failed");
     }
 
+    /** A dial without a bowl, or a bowl without a dial, is what the window calls calibrated in part; a day before both is never. */
+    @Test
+    void aMeterOfWhichOnlyABowlOrOnlyADialWasCalibratedIsCalibratedInPart() {
+        String bowl = bowl("C-1", "2026-03-02", "11687.4");
+        assertThat(words(bowl, "2026-03-03")).contains("calibrated in part").doesNotContain("never calibrated");
+        assertThat(words(dial("C-1", "2026-03-02", "5.05", "10.05"), "2026-03-03"))
+                .contains("calibrated in part")
+                .doesNotContain("never calibrated");
+        assertThat(words(MARCH, "2026-03-03")).doesNotContain("in part");
+        assertThat(words(bowl, "2026-03-01")).contains("never calibrated").doesNotContain("in part");
+        assertThat(meter(bowl, "--at", "2026-03-03").json())
+                .containsEntry("state", "never calibrated")
+                .containsEntry("calibratedInPart", true);
+        assertThat(meter(MARCH, "--at", "2026-03-03").json()).containsEntry("calibratedInPart", false);
+    }
+
+    private String words(String rows, String day) {
+        LabFiles.write(folder, "calibration.csv", COLUMNS + rows);
+        Said said = new Terminal(folder)
+                .run("meter", "--calibration", "calibration.csv", "--meter-id", "PM-1", "--bowl", "7 L", "--at", day);
+        assertThat(said.status()).as(said.err()).isZero();
+        return said.out();
+    }
+
     @Test
     void aDialNeedsABowl() {
         String dial = dial("C-1", "2026-03-02", "5.05", "10.05");
