@@ -58,8 +58,9 @@ public final class PhotosPanel {
         model = new PhotosModel(desk, trial);
         texts = model.texts();
         row.setVisible(false);
-        panel.add(row, "wmin 0");
+        // Above the photos, so that one more moves neither the button nor what stands before it.
         panel.add(Commands.button("photoAdd", Commands.of(texts.get("add"), this::add)), "growx 0");
+        panel.add(row, "wmin 0");
         panel.add(withdrawn, "wmin 0");
     }
 

@@ -9,6 +9,7 @@ import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.Graphics2D;
 import java.awt.KeyboardFocusManager;
+import java.awt.Point;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
@@ -156,6 +157,23 @@ class SheetPhotoWindowTest {
                 .as("the photo is there, small")
                 .isTrue();
         settles();
+    }
+
+    /** Returns where on the screen the page and the button to add a photo stand. */
+    private List<Point> places() throws Exception {
+        return EventThread.call(() -> List.of(
+                Named.in(place(), AbstractButton.class, "photoAdd").getLocationOnScreen(),
+                Named.in(place(), AbstractButton.class, "begin").getLocationOnScreen()));
+    }
+
+    @Test
+    void addingAPhotoMovesNeitherThePageNorTheButton() throws Exception {
+        goTo(place(), "photoAdd");
+        settles();
+        List<Point> before = places();
+        add();
+        assertThat(places()).isEqualTo(before);
+        assertThat(focused()).isEqualTo("photoAdd");
     }
 
     private Window openLarge() throws Exception {
