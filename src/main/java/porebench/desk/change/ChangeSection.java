@@ -1,38 +1,27 @@
 package porebench.desk.change;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.DeterminationSection;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
-import porebench.desk.Settings;
 import porebench.desk.form.Form;
 import porebench.desk.form.OnView;
 import porebench.desk.form.ProblemLines;
-import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.record.id.DeterminationId;
 
-/**
- * Trials before the newest change of a source against those after it, where there was one: verdict, plot, figures; and below, for every
- * mix, what an error of its factor does to its loads.
- */
+/** Trials before the newest change of a source against those after it, where there was one: verdict, plot, figures. */
 public final class ChangeSection implements DeterminationSection {
     private static final int DIFFERENCE_HEIGHT = 170;
-    private static final int CURVE_HEIGHT = 280;
-    private static final int COLUMNS = 8;
 
     private final ChangeModel model;
-    private final RiskModel risk;
     private final Texts texts;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
     private final JPanel changed = column();
@@ -42,26 +31,13 @@ public final class ChangeSection implements DeterminationSection {
     private final JPanel figures =
             new JPanel(new MigLayout("insets 0, fillx, wrap 2, gapy 6", "[]18[grow,fill]", "[top]"));
     private final JPanel reasons = column();
-    private final Form form;
-    private final Map<RiskModel.Field, JTextField> fields = new EnumMap<>(RiskModel.Field.class);
-    private final WrappedText sentence = new WrappedText("risk.sentence", "h4");
-    private final PlotPanel curve;
     private boolean isStale = true;
-    private boolean showing;
 
-    /**
-     * Makes the section.
-     *
-     * @param settings where the spread of the laboratory's loads is remembered
-     */
-    public ChangeSection(DeskModel desk, Settings settings) {
+    public ChangeSection(DeskModel desk) {
         model = new ChangeModel(desk);
-        risk = new RiskModel(model, settings);
         texts = model.texts();
         doubts = new ProblemLines("change.doubts", desk.tools().problemText());
-        form = new Form(desk.tools().problemText());
         difference = plot("difference", DIFFERENCE_HEIGHT, "section.difference");
-        curve = plot("risk", CURVE_HEIGHT, "section.curve");
         panel.setName("change");
         panel.setOpaque(false);
         figures.setOpaque(false);
@@ -71,22 +47,13 @@ public final class ChangeSection implements DeterminationSection {
         changed.add(difference.component(), "wmin 0, gaptop 8");
         changed.add(figures, "wmin 0, gaptop 6");
         changed.add(reasons, "wmin 0, gaptop 4");
-        panel.add(changed, "wmin 0, gapbottom 18");
-        panel.add(Form.heading(texts.get("section.risk"), "h2"));
-        panel.add(new WrappedText("risk.about", "", texts.get("risk.about")), "wmin 0");
-        for (RiskModel.Field field : RiskModel.Field.values()) {
-            addField(field);
-        }
-        panel.add(form.panel(), "wmin 0, wmax 460, gaptop 6");
-        panel.add(sentence, "wmin 0, gaptop 4");
-        panel.add(curve.component(), "wmin 0, gaptop 8");
+        panel.add(changed, "wmin 0, gaptop 18");
         OnView.each(panel, () -> {
             if (isStale) {
                 show();
             }
         });
         model.onChange(this::showSoon);
-        risk.onChange(this::showSoon);
         Looks.onOther(this::showSoon);
     }
 
@@ -103,19 +70,6 @@ public final class ChangeSection implements DeterminationSection {
                 height,
                 new PlotPanel.Words(
                         texts.get(title), () -> model.pictureName(name), model::subject, model.desk()::isTraining));
-    }
-
-    private void addField(RiskModel.Field field) {
-        JTextField input = new JTextField(COLUMNS);
-        fields.put(field, input);
-        form.add(field.symbol(), texts.get("field." + field.symbol()), input, texts.get("unit.air"));
-        input.setName("risk." + field.symbol());
-        Typing.follow(input, typed -> {
-            if (!showing) {
-                risk.type(field, typed);
-                showRisk();
-            }
-        });
     }
 
     @Override
@@ -138,16 +92,13 @@ public final class ChangeSection implements DeterminationSection {
 
     private void show() {
         isStale = false;
-        showing = true;
         boolean isChanged = model.isShown();
         changed.setVisible(isChanged);
         if (isChanged) {
             showChange();
         }
-        risk.follow();
-        fields.forEach((field, input) -> Typing.show(input, risk.text(field)));
-        showing = false;
-        showRisk();
+        panel.revalidate();
+        panel.repaint();
     }
 
     private void showChange() {
@@ -166,14 +117,5 @@ public final class ChangeSection implements DeterminationSection {
         for (int i = 0; i < said.size(); i++) {
             reasons.add(new WrappedText("change.reason." + i, "", said.get(i)), "wmin 0");
         }
-    }
-
-    private void showRisk() {
-        form.show(risk.problems());
-        sentence.say(risk.sentence());
-        risk.curve().ifPresent(data -> curve.view().show(data, Looks.now()));
-        curve.component().setVisible(risk.curve().isPresent());
-        panel.revalidate();
-        panel.repaint();
     }
 }

@@ -22,6 +22,7 @@ import porebench.method.risk.Loads;
 import porebench.method.risk.RiskCheck;
 import porebench.method.risk.RiskCurve;
 import porebench.quantity.Symbolic;
+import porebench.quantity.Typed;
 import porebench.record.id.MixId;
 
 /** What an error of the factor does to the loads of a mix, without its window: typed figures, the sentence, the curve. */
@@ -91,7 +92,10 @@ final class RiskModel {
         if (!text.equals(text(field))) {
             typed.put(field, text);
             if (field == Field.SPREAD) {
-                settings.put(SPREAD_KEPT, text);
+                // Another language has another decimal sign.
+                settings.put(
+                        SPREAD_KEPT,
+                        number(field).map(BigDecimal::toPlainString).orElse(""));
             }
         }
     }
@@ -111,7 +115,10 @@ final class RiskModel {
                         .value()
                         .airTolerancePercent()
                         .orElseGet(() -> BigDecimal.valueOf(evidence.profile().number(FigureName.AIR_TOLERANCE))));
-            case SPREAD -> settings.get(SPREAD_KEPT, "");
+            case SPREAD ->
+                Typed.parseNumber(settings.get(SPREAD_KEPT, ""))
+                        .map(this::shown)
+                        .orElse("");
             case READING_SPREAD -> shown(BigDecimal.valueOf(evidence.profile().number(FigureName.FIELD_SCATTER)));
             case ERROR -> error(evidence);
         };

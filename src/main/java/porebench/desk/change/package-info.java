@@ -1,5 +1,5 @@
 /**
- * The section that says whether a factor still holds after its source changed, and what it costs to be wrong.
+ * Sections that say whether a factor still holds after its source changed, and what it costs to be wrong.
  *
  * <p>Imports {@code desk} and {@code desk.form}, {@code chart} and below; {@code desk.frame} places it.
  */

@@ -14,6 +14,7 @@ import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.change.ChangeSection;
+import porebench.desk.change.RiskSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.start.FirstStepsModel;
@@ -101,8 +102,9 @@ public record Pages(
                                         desk,
                                         openTrial,
                                         strikeTrial,
+                                        new ChangeSection(desk),
                                         DeterminationSection.both(
-                                                new ChangeSection(desk, settings), new BudgetSection(desk)),
+                                                new RiskSection(desk, settings), new BudgetSection(desk)),
                                         settings)),
                         late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(

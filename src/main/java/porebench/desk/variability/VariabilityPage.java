@@ -60,6 +60,7 @@ public final class VariabilityPage implements Screen {
     private final PlotPanel byTrial;
     private final PlotPanel overTime;
     private final JPanel left = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[][grow,fill]", "[top]"));
+    private final DeterminationSection next;
     private final DeterminationSection last;
     private boolean showing;
 
@@ -69,7 +70,13 @@ public final class VariabilityPage implements Screen {
      * @param openTrial turns the window to a trial, also where it is to be struck
      */
     public VariabilityPage(DeskModel desk, Consumer<TrialId> openTrial) {
-        this(desk, openTrial, openTrial, DeterminationSection.nothing(), Settings.inMemory());
+        this(
+                desk,
+                openTrial,
+                openTrial,
+                DeterminationSection.nothing(),
+                DeterminationSection.nothing(),
+                Settings.inMemory());
     }
 
     /**
@@ -77,6 +84,7 @@ public final class VariabilityPage implements Screen {
      *
      * @param openTrial turns the window to a trial
      * @param strikeTrial turns the window to a trial and asks why it should be struck
+     * @param next what stands below the questions about the same determination
      * @param last what stands below everything else about the same determination
      * @param settings where it is remembered what a person wants to see
      */
@@ -84,8 +92,10 @@ public final class VariabilityPage implements Screen {
             DeskModel desk,
             Consumer<TrialId> openTrial,
             Consumer<TrialId> strikeTrial,
+            DeterminationSection next,
             DeterminationSection last,
             Settings settings) {
+        this.next = next;
         this.last = last;
         model = new VariabilityModel(desk, settings);
         texts = model.texts();
@@ -111,6 +121,7 @@ public final class VariabilityPage implements Screen {
         content.add(questions.component(), "wmin 0, gaptop 18");
         content.add(known.component(), "wmin 0, gaptop 16");
         content.add(knownBox(), "gaptop 6");
+        content.add(next.component(), "wmin 0");
         content.add(
                 new Fold("tests.show", texts.get("tests.show"), tests.component()).component(), "wmin 0, gaptop 20");
         JPanel numbers = new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -196,7 +207,10 @@ public final class VariabilityPage implements Screen {
             byTrial.component().setVisible(model.byTrial().isPresent());
             model.overTime().ifPresent(data -> overTime.view().show(data, Looks.now()));
             showLeftOut();
-            last.show(model.judged().map(one -> one.determination().value().id()));
+            Optional<DeterminationId> shown =
+                    model.judged().map(one -> one.determination().value().id());
+            next.show(shown);
+            last.show(shown);
         }
         showing = false;
         panel.revalidate();

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.BenchBook;
+import porebench.desk.DeterminationSection;
 import porebench.desk.EventThread;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
@@ -50,7 +51,12 @@ class BudgetWindowTest {
                     BenchBook.trial("T4", 1, DAY, "6.5"));
             bench.select();
             VariabilityPage page = new VariabilityPage(
-                    bench.desk, trial -> {}, trial -> {}, new BudgetSection(bench.desk), Settings.inMemory());
+                    bench.desk,
+                    trial -> {},
+                    trial -> {},
+                    DeterminationSection.nothing(),
+                    new BudgetSection(bench.desk),
+                    Settings.inMemory());
             frame = new JFrame();
             frame.add(page.component());
             frame.setSize(1100, 800);

@@ -39,7 +39,7 @@ class ChangeWindowTest {
         EventThread.run(() -> {
             made = new ChangeDesk(Locale.ENGLISH);
             DeterminationSection section = DeterminationSection.both(
-                    new ChangeSection(made.desk, Settings.inMemory()), DeterminationSection.nothing());
+                    new ChangeSection(made.desk), new RiskSection(made.desk, Settings.inMemory()));
             made.desk.onChange(() -> section.show(Optional.empty()));
             frame = new JFrame();
             frame.add(new JScrollPane(section.component()));

@@ -89,6 +89,11 @@ class RiskModelTest {
         model.type(Field.ERROR, "0,3");
         assertThat(model.sentence()).contains("2,31 %");
         assertThat(model.problems()).isEmpty();
+        assertThat(settings.get("loadSpread", "")).isEqualTo("0.6");
+        made = new ChangeDesk(Locale.ENGLISH);
+        assertThat(model().text(Field.SPREAD)).isEqualTo("0.6");
+        model().type(Field.SPREAD, "wide");
+        assertThat(model().text(Field.SPREAD)).isEmpty();
     }
 
     @Test
