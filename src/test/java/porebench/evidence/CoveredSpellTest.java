@@ -14,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
@@ -118,19 +119,19 @@ class CoveredSpellTest {
     void aDeclaredChangeEndsItOnTheDayItStatesWheneverItWasKept() {
         bench.issue(Bench.START);
         LocalDate since = LocalDate.of(2026, 6, 15);
-        Books.correct(bench.book, Samples.changed(Samples.source("S-2", Role.COARSE, "Ledge 2"), since));
+        Books.correct(bench.book, SampleSources.changed(Samples.source("S-2", Role.COARSE, "Ledge 2"), since));
         assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, since));
         assertThat(RegisterRow.of(bench.evidence(), since.minusDays(1)).uncoveredSince())
                 .isEmpty();
         assertThat(RegisterRow.of(bench.evidence(), since).uncoveredSince()).contains(since);
-        Books.correct(bench.book, Samples.withdrawn(Samples.source("S-2", Role.COARSE, "Ledge 1")));
+        Books.correct(bench.book, SampleSources.withdrawn(Samples.source("S-2", Role.COARSE, "Ledge 1")));
         assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, LocalDate.of(2027, 3, 10)));
     }
 
     @Test
     void aCorrectionEndsNothing() {
         bench.issue(Bench.START);
-        Books.correct(bench.book, Samples.corrected(Samples.source("S-2", Role.COARSE, "Ledge 2")));
+        Books.correct(bench.book, SampleSources.corrected(Samples.source("S-2", Role.COARSE, "Ledge 2")));
         assertThat(CoveredSpell.of(bench.evidence())).containsExactly(spell(Bench.START, LocalDate.of(2027, 3, 10)));
     }
 
