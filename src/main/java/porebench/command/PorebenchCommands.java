@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -43,6 +44,7 @@ import porebench.command.book.ExportCommand;
 import porebench.command.book.ImportCommand;
 import porebench.command.book.IssueCommand;
 import porebench.command.book.PhotoCommand;
+import porebench.command.book.PlanCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
 import porebench.command.book.SourceCommand;
@@ -118,6 +120,7 @@ public final class PorebenchCommands {
         COMMANDS.put("photo", PhotoCommand::new);
         COMMANDS.put("source", SourceCommand::new);
         COMMANDS.put("register", RegisterCommand::new);
+        COMMANDS.put("plan", PlanCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);
@@ -191,9 +194,10 @@ public final class PorebenchCommands {
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
-        // The register is no card.
-        Optional.ofNullable(line.getSubcommands().get("register"))
-                .ifPresent(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
+        // A register and a plan are no cards.
+        Stream.of("register", "plan")
+                .flatMap(name -> Optional.ofNullable(line.getSubcommands().get(name)).stream())
+                .forEach(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
         line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));
         line.registerConverter(
                 SheetStyle.Decimal.class, choice(SheetStyle.Decimal.values(), SheetStyle.Decimal::symbol));

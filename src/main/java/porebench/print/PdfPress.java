@@ -27,6 +27,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
@@ -45,6 +46,7 @@ import porebench.print.page.OpenPages;
 import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
 import porebench.print.picture.PictureFile;
+import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RegisterPages;
 import porebench.print.sheet.SheetPages;
 import porebench.quantity.Require;
@@ -188,6 +190,8 @@ public final class PdfPress implements Press {
             new CalibrationFormPages(form, leaves, words, imprint).draw();
         } else if (what instanceof RegisterList list) {
             new RegisterPages(list, leaves, words, imprint).draw();
+        } else if (what instanceof PlanSheet plan) {
+            new PlanPages(plan, leaves, words, imprint).draw();
         }
     }
 
@@ -245,6 +249,9 @@ public final class PdfPress implements Press {
         }
         if (what instanceof RegisterList list) {
             return words.say("what.register", words.date(list.day()));
+        }
+        if (what instanceof PlanSheet sheet) {
+            return words.say("what.plan", words.date(sheet.plan().from()));
         }
         return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
     }

@@ -19,6 +19,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.evidence.FactorState;
+import porebench.evidence.plan.Need;
 import porebench.method.Role;
 import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
@@ -69,12 +70,13 @@ class TextsTest {
         Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
         Stream.of(Capability.Standing.values()).forEach(standing -> used.add("capability." + standing.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
+        Stream.of(Need.values()).forEach(need -> used.add("plan.need." + need.symbol()));
         Stream.of(Judged.Reason.values())
                 .flatMap(reason -> Stream.of("stats." + reason.symbol(), "interlab." + reason.symbol()))
                 .forEach(used::add);
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|photo|register|import"
-                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast";
+                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

@@ -133,6 +133,7 @@ class UsageTest {
                         "photo",
                         "source",
                         "register",
+                        "plan",
                         "import",
                         "export",
                         "restore",

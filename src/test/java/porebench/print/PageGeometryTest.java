@@ -91,7 +91,11 @@ class PageGeometryTest {
                 Registers.usual(3),
                 Registers.everythingLong(9),
                 Registers.training(),
-                Registers.empty());
+                Registers.empty(),
+                Plans.usual(5),
+                Plans.everythingLong(9),
+                Plans.training(),
+                Plans.empty());
     }
 
     @ParameterizedTest
@@ -199,6 +203,19 @@ class PageGeometryTest {
                 .contains("HG-101", "HG-109", "in force", "source changed")
                 .contains("Trial B-0007 was corrected after the issue.")
                 .contains("3f2a-91c0-77de-0b1c");
+    }
+
+    @Test
+    void aPlanSaysWhichMixesAndWhatToFetchNeverLessThanItIs() {
+        String text = Presses.text(Plans.usual(5), Paper.A4, Locale.ENGLISH);
+        assertThat(text)
+                .contains("Tests from 2026-11-28 to 2026-12-04")
+                .contains("HG-101", "HG-105", "never had a factor", "recheck due")
+                .contains("Cards handed out: 3. Ask the crews to stop using them.")
+                .contains("No meter can be trusted: Bridge deck")
+                .contains("1 more mixes ask for a test")
+                .contains("25.1")
+                .doesNotContain("25.0");
     }
 
     private static org.assertj.core.data.Offset<Double> within() {

@@ -60,6 +60,7 @@ final class PaperShots {
                 "formB", Calibrations.form(MeterType.B),
                 "recordA", Calibrations.typeA(),
                 "register", Registers.usual(20),
-                "registerLong", Registers.everythingLong(9)));
+                "registerLong", Registers.everythingLong(9),
+                "plan", Plans.everythingLong(9)));
     }
 }

@@ -34,7 +34,8 @@ class TrainingPrintsTest {
                 Calibrations.training(),
                 Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.TRAINING),
                 Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),
-                Registers.training());
+                Registers.training(),
+                Plans.training());
     }
 
     /** Returns a card in a book that is not marked, of a factor that is. */

@@ -1,0 +1,47 @@
+package porebench.evidence.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import porebench.evidence.FactorState;
+import porebench.method.Problem;
+import porebench.method.sample.WeighOut;
+import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+
+/**
+ * One mix to be tested.
+ *
+ * @param mixId the mix
+ * @param title its title
+ * @param plant the plant that makes it, may be empty
+ * @param need why it is to be tested
+ * @param state how it stands with its factor on the last day of the plan
+ * @param uncoveredSince the first day without a factor that might be used; empty while there is one, and where there never was
+ * @param recheckBy the last day of the factor in force; empty when none is
+ * @param cardsOut how many cards of its newest factor were handed out on paper
+ * @param determination the open determination that the trials go on with; empty where they begin a new one
+ * @param trials how many trials are planned, at least 1
+ * @param meter the meter; empty where the laboratory has none that can be trusted
+ * @param weighOut what to weigh and to fetch; empty where the sample cannot be worked out
+ * @param doubts what a person should look at before the test
+ */
+public record PlannedTest(
+        MixId mixId,
+        String title,
+        String plant,
+        Need need,
+        FactorState state,
+        Optional<LocalDate> uncoveredSince,
+        Optional<LocalDate> recheckBy,
+        int cardsOut,
+        Optional<DeterminationId> determination,
+        int trials,
+        Optional<MeterId> meter,
+        Optional<WeighOut> weighOut,
+        List<Problem> doubts) {
+    public PlannedTest {
+        doubts = List.copyOf(doubts);
+    }
+}

@@ -1,0 +1,157 @@
+package porebench.evidence.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.Bench;
+import porebench.evidence.standing.LaboratoryStanding;
+import porebench.exchange.DemoLaboratory;
+import porebench.method.Role;
+import porebench.method.sample.WeighOut;
+import porebench.record.CardPrint;
+import porebench.record.MixDesign;
+import porebench.record.book.LabBook;
+import porebench.record.id.MeterId;
+import porebench.record.id.MixId;
+import porebench.store.Books;
+
+/** Which mixes are tested in a week, in which order, how often, on what. */
+class WeekPlanTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 28);
+    private static final MixId KERB = new MixId("HG-103");
+    private static final MixId WALL = new MixId("HG-105");
+    private static final MixId APRON = new MixId("HG-106");
+    private static final MixId PARAPET = new MixId("HG-108");
+    private static final MixId PAVEMENT = new MixId("HG-102");
+    private static final MixId DECK = new MixId("HG-101");
+
+    @TempDir
+    Path folder;
+
+    private LabBook book;
+
+    @BeforeEach
+    void fillBook() {
+        book = Books.fresh(folder.resolve("demo.porebench"));
+        new DemoLaboratory().fill(book);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    private static WeekPlan.Wish wish(int most, List<MixId> added, Set<MixId> without) {
+        return new WeekPlan.Wish(DAY, most, 10, added, without);
+    }
+
+    private WeekPlan plan(WeekPlan.Wish wish) {
+        return WeekPlan.of(book, LaboratoryStanding.of(book), wish);
+    }
+
+    private static List<MixId> mixes(WeekPlan plan) {
+        return plan.tests().stream().map(PlannedTest::mixId).toList();
+    }
+
+    @Test
+    void whatNoLongerHoldsComesFirstThenWhatNeverDidThenWhatIsDue() {
+        WeekPlan plan = plan(wish(10, List.of(), Set.of()));
+        // HG-103 lapsed on 3 September, the ledge of HG-106 changed on 9 November; HG-105 was withdrawn by somebody.
+        assertThat(mixes(plan)).containsExactly(KERB, APRON, PARAPET, PAVEMENT);
+        assertThat(plan.tests())
+                .extracting(PlannedTest::need)
+                .containsExactly(Need.NO_LONGER_HOLDS, Need.NO_LONGER_HOLDS, Need.NEVER_TESTED, Need.DUE);
+        assertThat(plan.left()).isZero();
+        assertThat(plan.until()).isEqualTo(LocalDate.of(2026, 12, 4));
+    }
+
+    @Test
+    void cardsThatAreOutComeBeforeWhatWaitsLonger() {
+        Books.keep(book, new CardPrint(APRON, 1, 1, "A6", CardPrint.PRINTER));
+        WeekPlan plan = plan(wish(10, List.of(), Set.of()));
+        assertThat(mixes(plan)).containsExactly(APRON, KERB, PARAPET, PAVEMENT);
+        assertThat(plan.tests().get(0).need()).isEqualTo(Need.CARDS_OUT);
+        assertThat(plan.tests().get(0).cardsOut()).isEqualTo(1);
+    }
+
+    @Test
+    void aPersonPutsMixesOnItAndLeavesOthersOut() {
+        WeekPlan plan = plan(wish(3, List.of(WALL, DECK), Set.of(KERB)));
+        assertThat(mixes(plan)).containsExactly(WALL, DECK, APRON);
+        assertThat(plan.tests().get(0).need()).isEqualTo(Need.BY_HAND);
+        assertThat(plan.left()).isEqualTo(2);
+    }
+
+    @Test
+    void anOpenDeterminationIsGoneOnWith() {
+        PlannedTest parapet = plan(wish(10, List.of(), Set.of())).tests().get(2);
+        assertThat(parapet.determination()).isPresent();
+        assertThat(parapet.trials()).isEqualTo(1);
+        // The stone of HG-106 is another one: its trials begin a determination, with the profile's least number.
+        PlannedTest apron = plan(wish(10, List.of(), Set.of())).tests().get(1);
+        assertThat(apron.determination()).isEmpty();
+        assertThat(apron.trials()).isEqualTo(3);
+    }
+
+    @Test
+    void aMeterThatCannotBeTrustedIsReplacedAndThatIsSaid() {
+        PlannedTest apron = plan(wish(10, List.of(), Set.of())).tests().get(1);
+        assertThat(apron.meter()).contains(new MeterId("B-1"));
+        assertThat(apron.doubts())
+                .singleElement()
+                .satisfies(doubt -> assertThat(doubt.code()).isEqualTo("plan.other-meter"));
+    }
+
+    @Test
+    void whatToFetchIsTheSumOfAllTests() {
+        WeekPlan plan = plan(wish(10, List.of(), Set.of()));
+        for (WeekPlan.Fetch fetch : plan.fetches()) {
+            double sum = plan.tests().stream()
+                    .flatMap(test -> test.weighOut().map(WeighOut::lines).orElse(List.of()).stream())
+                    .filter(line -> line.source().equals(fetch.source()))
+                    .mapToDouble(line -> line.total().kilograms())
+                    .sum();
+            assertThat(fetch.total().kilograms()).isCloseTo(sum, Offset.offset(1e-9));
+        }
+        WeekPlan.Fetch sand = plan.fetches().get(0);
+        assertThat(sand.source()).isEqualTo("S-01");
+        assertThat(sand.role()).isEqualTo(Role.FINE);
+        assertThat(sand.tests()).isEqualTo(3);
+        // The spare is in it: 10 % of a plan without.
+        WeekPlan bare = plan(new WeekPlan.Wish(DAY, 10, 0, List.of(), Set.of()));
+        assertThat(sand.total().kilograms())
+                .isCloseTo(1.1 * bare.fetches().get(0).total().kilograms(), Offset.offset(1e-9));
+    }
+
+    @Test
+    void withoutAMeterThatCanBeTrustedNothingIsWeighedOut() {
+        try (Bench bench = new Bench(folder)) {
+            WeekPlan plan = WeekPlan.of(
+                    bench.book,
+                    LaboratoryStanding.of(bench.book),
+                    new WeekPlan.Wish(Bench.START, 5, 10, List.of(), Set.of()));
+            PlannedTest test = plan.tests().get(0);
+            assertThat(test.mixId()).isEqualTo(Bench.MIX);
+            assertThat(test.meter()).isEmpty();
+            assertThat(test.weighOut()).isEmpty();
+            assertThat(test.doubts()).extracting(doubt -> doubt.code()).containsExactly("plan.no-meter");
+            assertThat(plan.fetches()).isEmpty();
+            assertThat(bench.book.latest(MixDesign.class, "M-1")).isPresent();
+        }
+    }
+
+    @Test
+    void roomForNoneIsRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> wish(0, List.of(), Set.of()));
+        assertThatIllegalArgumentException().isThrownBy(() -> new WeekPlan.Wish(DAY, 1, -1, List.of(), Set.of()));
+    }
+}
