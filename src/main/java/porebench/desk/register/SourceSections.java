@@ -99,7 +99,7 @@ final class SourceSections implements RecordSections {
                         .sortedBy(mix -> factor(mix).orElse(BELOW_ALL)),
                 new ShownColumn<TouchedMix>(
                                 texts.get("register.state"),
-                                118,
+                                106,
                                 mix -> stateWords(mix.state().symbol()))
                         .mark((mix, selected) -> new StateMark(mix.state(), MARK_SIDE))
                         .sortedBy(TouchedMix::state),
