@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
 import java.awt.Window;
-import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
-import java.awt.event.MouseEvent;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -225,7 +222,6 @@ class TwoWritersWindowTest {
                         "Soak time | 15 min | \u25CB 25 min | \u25CF 20 min",
                         "Velmar sand, mass | 670 kg | \u25CB 670 kg | \u25CF 682 kg",
                         "Drennick granite 20 mm, mass | 1050 kg | \u25CF 1040 kg | \u25CB 1050 kg");
-        takesWhatIsClickedAlsoOnceSortedAndMoved(table);
         // Back to the draft: nothing has changed, and nothing is asked.
         keys.strikeUntil(() -> shown().isEmpty(), "the end of the choice", KeyEvent.VK_ESCAPE);
         assertThat(EventThread.call(() -> field("soakMinutes").getText())).isEqualTo("20");
@@ -252,60 +248,6 @@ class TwoWritersWindowTest {
                 .extracting(one -> one.mass().toString())
                 .startsWith("682 kg", "1040 kg");
         assertThat(asker.acts).as("one reason, at the end").hasSize(1);
-    }
-
-    /** Sorted from the last line to the first, with yours moved before theirs, a click takes the line and the side under it. */
-    private void takesWhatIsClickedAlsoOnceSortedAndMoved(JTable table) throws Exception {
-        EventThread.run(() -> {
-            table.getRowSorter().toggleSortOrder(0);
-            table.getRowSorter().toggleSortOrder(0);
-            table.moveColumn(3, 1);
-        });
-        // Name, yours, before, theirs; the last name of the alphabet first.
-        assertThat(cells(table))
-                .containsExactly(
-                        "Velmar sand, mass | \u25CF 682 kg | 670 kg | \u25CB 670 kg",
-                        "Target air | \u25CB 5.5 % air | 5.5 % air | \u25CF 6.0 % air",
-                        "Soak time | \u25CF 20 min | 15 min | \u25CB 25 min",
-                        "Drennick granite 20 mm, mass | \u25CB 1050 kg | 1050 kg | \u25CF 1040 kg");
-        click(table, 1, 1);
-        click(table, 2, 3);
-        assertThat(cells(table))
-                .containsExactly(
-                        "Velmar sand, mass | \u25CF 682 kg | 670 kg | \u25CB 670 kg",
-                        "Target air | \u25CF 5.5 % air | 5.5 % air | \u25CB 6.0 % air",
-                        "Soak time | \u25CB 20 min | 15 min | \u25CF 25 min",
-                        "Drennick granite 20 mm, mass | \u25CB 1050 kg | 1050 kg | \u25CF 1040 kg");
-        // What was before is no side to take.
-        click(table, 0, 2);
-        assertThat(cells(table).get(0)).contains("\u25CF 682 kg");
-        EventThread.run(() -> table.changeSelection(3, 1, false, false));
-        keys.strikeUntil(() -> String.valueOf(table.getValueAt(3, 1)).startsWith("\u25CF"), "yours", KeyEvent.VK_SPACE);
-        assertThat(cells(table).get(3))
-                .isEqualTo("Drennick granite 20 mm, mass | \u25CF 1050 kg | 1050 kg | \u25CB 1040 kg");
-        // As it was, which the next dialog remembers.
-        EventThread.run(() -> {
-            table.moveColumn(1, 3);
-            table.getRowSorter().setSortKeys(List.of());
-        });
-    }
-
-    private static void click(JTable table, int row, int column) throws Exception {
-        EventThread.run(() -> {
-            Rectangle cell = table.getCellRect(row, column, false);
-            for (int what : List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED, MouseEvent.MOUSE_CLICKED)) {
-                table.dispatchEvent(new MouseEvent(
-                        table,
-                        what,
-                        System.currentTimeMillis(),
-                        what == MouseEvent.MOUSE_PRESSED ? InputEvent.BUTTON1_DOWN_MASK : 0,
-                        (int) cell.getCenterX(),
-                        (int) cell.getCenterY(),
-                        1,
-                        false,
-                        MouseEvent.BUTTON1));
-            }
-        });
     }
 
     private static MixDesign othersMix(MixDesign mix) {

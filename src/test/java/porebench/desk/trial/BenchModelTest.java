@@ -356,25 +356,6 @@ class BenchModelTest {
         assertThat(kept("K7-T1").readings().waterCelsius().orElseThrow()).isEqualByComparingTo("20");
     }
 
-    /** The trial before was weighed in pounds on an American screen; on an SI screen the next one is weighed in grams. */
-    @Test
-    void aNewTrialOnAnSiScreenAfterOneInPoundsBeginsInSi() {
-        bench.desk.show(UnitSystem.US);
-        BenchModel entry = model().entry();
-        typeWholeTrial(entry, "6.4");
-        entry.type(TrialColumns.FINE, "10.80");
-        entry.type(TrialColumns.COARSE, "16.20");
-        entry.type(TrialColumns.WATER, "68");
-        assertThat(Refused.by(out -> entry.keep(Optional.of("weighed in pounds"), "entered", out)))
-                .isEmpty();
-        assertThat(kept("K7-T1").readings().fine().orElseThrow().unit()).isEqualTo(MassUnit.POUND);
-        assertThat(entry.massUnit()).isEqualTo(MassUnit.POUND);
-        bench.desk.show(UnitSystem.SI);
-        model().entry().clear();
-        assertThat(model().entry().massUnit()).isEqualTo(MassUnit.GRAM);
-        assertThat(model().entry().draft().unit(TrialColumns.WATER)).isEqualTo("C");
-    }
-
     @Test
     void targetsFollowTheMassUnit() {
         BenchModel entry = model().entry();
