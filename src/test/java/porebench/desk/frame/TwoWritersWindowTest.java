@@ -170,17 +170,6 @@ class TwoWritersWindowTest {
         return table;
     }
 
-    private List<String> cells(JTable table) throws Exception {
-        return EventThread.call(() -> {
-            List<String> rows = new ArrayList<>();
-            for (int row = 0; row < table.getRowCount(); row++) {
-                rows.add(table.getValueAt(row, 0) + " | " + table.getValueAt(row, 1) + " | " + table.getValueAt(row, 2)
-                        + " | " + table.getValueAt(row, 3));
-            }
-            return rows;
-        });
-    }
-
     /** Leaves the table for the button behind it, and presses that. */
     private void goOn() throws Exception {
         keys.strikeUntil(
@@ -216,12 +205,13 @@ class TwoWritersWindowTest {
         keptThere(MixDesign.class, "HG-101", TwoWritersWindowTest::othersMix);
         save();
         JTable table = both();
-        assertThat(cells(table))
+        assertThat(SortedVersions.cells(table))
                 .containsExactly(
                         "Target air | 5.5 % air | \u25CF 6.0 % air | \u25CB 5.5 % air",
                         "Soak time | 15 min | \u25CB 25 min | \u25CF 20 min",
                         "Velmar sand, mass | 670 kg | \u25CB 670 kg | \u25CF 682 kg",
                         "Drennick granite 20 mm, mass | 1050 kg | \u25CF 1040 kg | \u25CB 1050 kg");
+        SortedVersions.takeWhatIsClicked(table, keys);
         // Back to the draft: nothing has changed, and nothing is asked.
         keys.strikeUntil(() -> shown().isEmpty(), "the end of the choice", KeyEvent.VK_ESCAPE);
         assertThat(EventThread.call(() -> field("soakMinutes").getText())).isEqualTo("20");
@@ -310,7 +300,7 @@ class TwoWritersWindowTest {
         asker.confirmations.add(false);
         save();
         JTable table = both();
-        assertThat(cells(table))
+        assertThat(SortedVersions.cells(table))
                 .containsExactly(
                         "Absorption | 1.1 % | \u25CB 1.5 % | \u25CF 1.3 %",
                         "Remarks | nothing | \u25CF washed | \u25CB nothing",
@@ -343,7 +333,7 @@ class TwoWritersWindowTest {
         asker.reasons.add("misread");
         save();
         JTable table = both();
-        assertThat(cells(table))
+        assertThat(SortedVersions.cells(table))
                 .containsExactly(
                         "Gauge reading | 6.0 % air | \u25CB 6.0 % air | \u25CF 5.9 % air",
                         "Remarks | nothing | \u25CF windy | \u25CB nothing");
