@@ -217,8 +217,8 @@ public final class Intake {
 
     private boolean isTraining() {
         return known(RecordKind.LABORATORY, Laboratory.ID)
-                .map(laboratory -> ((Laboratory) laboratory).training())
-                .orElse(false);
+                .filter(laboratory -> ((Laboratory) laboratory).training())
+                .isPresent();
     }
 
     private Optional<Incoming> mix(Incoming one, MixDesign mix) {
