@@ -71,7 +71,7 @@ public class HeldInput extends EventQueue {
         if (event instanceof KeyEvent key && isLetterOfAMenu(key)) {
             return;
         }
-        boolean hadMenu = MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
+        boolean hadMenu = isMenuOpen();
         super.dispatchEvent(event);
         if (event instanceof KeyEvent pressed && pressed.getID() == KeyEvent.KEY_PRESSED) {
             didInMenu = hadMenu && pressed.isConsumed();
@@ -88,13 +88,17 @@ public class HeldInput extends EventQueue {
     }
 
     /**
-     * Returns whether a letter is that of a stroke which a menu took. The menu may be closed by now and a field have the keyboard, which
-     * the letter was never meant for.
+     * Returns whether a letter is that of a stroke which closed a menu: a field has the keyboard by now, which the letter was never
+     * meant for. To a menu that is still open it comes: by its letter, not by its key, a menu in it is opened.
      */
     private boolean isLetterOfAMenu(KeyEvent key) {
-        boolean isIt = key.getID() == KeyEvent.KEY_TYPED && didInMenu;
+        boolean isIt = key.getID() == KeyEvent.KEY_TYPED && didInMenu && !isMenuOpen();
         didInMenu = didInMenu && key.getID() != KeyEvent.KEY_TYPED;
         return isIt;
+    }
+
+    private static boolean isMenuOpen() {
+        return MenuSelectionManager.defaultManager().getSelectedPath().length > 0;
     }
 
     /** Returns whether the keyboard is on its way from one window to another, where a key would be lost: behind a closed dialog. */

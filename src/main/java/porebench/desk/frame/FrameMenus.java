@@ -150,7 +150,9 @@ final class FrameMenus {
         menu.add(edit.copy).setName("menu.copy-text");
         menu.add(edit.paste).setName("menu.paste");
         menu.addSeparator();
-        menu.add(newMix).setName("menu.newMix");
+        JMenuItem mix = menu.add(newMix);
+        mix.setName("menu.newMix");
+        Commands.say(mix, texts.get("menu.newMix"));
         addForBook(menu, "menu.save", "ctrl S", () -> window.current().save());
         addForBook(menu, "menu.find", "ctrl F", window::find);
         forBook.addAll(List.of(newMix, undo, redo));

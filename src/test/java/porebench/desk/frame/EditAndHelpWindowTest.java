@@ -8,9 +8,12 @@ import java.awt.Dialog;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -186,6 +189,120 @@ class EditAndHelpWindowTest {
         assertReads("The keys", "Ctrl+Z", KeyEvent.VK_CONTROL, KeyEvent.VK_F1);
         assertThat(Stream.of(menu("menu.help").getMenuComponents()).map(Component::getName))
                 .contains("menu.steps", "menu.keys", "menu.words", "menu.cautions");
+    }
+
+    /** A letter that two entries share, or that is taken for one typed into the field behind, does nothing. */
+    @Test
+    void everyUnderlinedLetterOfEveryMenuDoesWhatItNames() throws Exception {
+        int places = EventThread.call(() -> {
+            menu("menu.practice").setVisible(true);
+            return window.frame().getJMenuBar().getMenuCount();
+        });
+        for (int place = 0; place < places; place++) {
+            assertLettersOf(place, List.of());
+        }
+    }
+
+    @Test
+    void noTwoEntriesOfAMenuShareALetterInSpanishEither() throws Exception {
+        closeWindow();
+        input = EventThread.call(PushedInput::push);
+        Path other = Files.createDirectory(folder.resolve("otro"));
+        window = EventThread.call(
+                () -> DemoDesk.filled(other, Locale.forLanguageTag("es")).open());
+        for (Component menu : window.frame().getJMenuBar().getComponents()) {
+            EventThread.run(() -> assertDistinct((JMenu) menu));
+        }
+    }
+
+    private static void assertDistinct(JMenu menu) {
+        List<JMenuItem> entries = Stream.of(menu.getMenuComponents())
+                .filter(JMenuItem.class::isInstance)
+                .map(JMenuItem.class::cast)
+                .toList();
+        assertThat(entries.stream().map(JMenuItem::getMnemonic))
+                .as(menu.getText())
+                .doesNotHaveDuplicates()
+                .doesNotContain(0);
+        entries.stream().filter(JMenu.class::isInstance).map(JMenu.class::cast).forEach(each -> assertDistinct(each));
+    }
+
+    /** Strikes each letter of a menu, or of one in it that is reached by letters; entries tell only that they were chosen. */
+    private void assertLettersOf(int place, List<JMenuItem> way) throws Exception {
+        JMenu top = EventThread.call(() -> window.frame().getJMenuBar().getMenu(place));
+        JMenu menu = way.isEmpty() ? top : (JMenu) way.get(way.size() - 1);
+        AtomicReference<JMenuItem> chosen = new AtomicReference<>();
+        List<JMenuItem> entries = EventThread.call(() -> tellingOnly(menu, chosen));
+        assertThat(entries).as(menu.getText()).isNotEmpty();
+        for (JMenuItem entry : entries) {
+            keys.strike(KeyEvent.VK_F10);
+            for (int right = 0; right < place; right++) {
+                JMenu left = EventThread.call(() -> openMenu());
+                keys.strike(KeyEvent.VK_RIGHT);
+                assertThat(EventThread.comes(() -> openMenu() != left)).isTrue();
+            }
+            assertThat(EventThread.comes(() -> top.isPopupMenuVisible()
+                            && KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                                            .getFocusOwner()
+                                    instanceof JRootPane))
+                    .isTrue();
+            for (JMenuItem each : way) {
+                keys.strike(each.getMnemonic());
+                assertThat(EventThread.comes(((JMenu) each)::isPopupMenuVisible))
+                        .as("the letter of " + each.getText() + " opens it")
+                        .isTrue();
+            }
+            assertThat(entry.getMnemonic())
+                    .as(entry.getName() + " has a letter")
+                    .isNotZero();
+            keys.strike(entry.getMnemonic());
+            boolean isDone = EventThread.comesWithin(
+                    5, () -> entry instanceof JMenu inner ? inner.isPopupMenuVisible() : chosen.get() == entry);
+            assertThat(isDone)
+                    .as("the letter of " + entry.getText() + " in " + menu.getText())
+                    .isTrue();
+            EventThread.run(() -> MenuSelectionManager.defaultManager().clearSelectedPath());
+            focus("ledge");
+        }
+        for (JMenuItem entry : entries) {
+            if (entry instanceof JMenu) {
+                assertLettersOf(
+                        place, Stream.concat(way.stream(), Stream.of(entry)).toList());
+            }
+        }
+    }
+
+    private JMenu openMenu() {
+        return Stream.of(window.frame().getJMenuBar().getComponents())
+                .filter(JMenu.class::isInstance)
+                .map(JMenu.class::cast)
+                .filter(JMenu::isPopupMenuVisible)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static List<JMenuItem> tellingOnly(JMenu menu, AtomicReference<JMenuItem> chosen) {
+        Stream.of(menu.getMenuListeners()).forEach(menu::removeMenuListener);
+        List<JMenuItem> entries = Stream.of(menu.getMenuComponents())
+                .filter(JMenuItem.class::isInstance)
+                .map(JMenuItem.class::cast)
+                .toList();
+        for (JMenuItem entry : entries) {
+            entry.setEnabled(true);
+            if (entry instanceof JMenu inner && inner.getItemCount() == 0) {
+                inner.add(new JMenuItem("a book of last week", KeyEvent.VK_A));
+            }
+            if (!(entry instanceof JMenu)) {
+                // What it does takes its words and its letter with it.
+                String words = entry.getText();
+                int letter = entry.getMnemonic();
+                Stream.of(entry.getActionListeners()).forEach(entry::removeActionListener);
+                entry.setText(words);
+                entry.setMnemonic(letter);
+                entry.addActionListener(event -> chosen.set(entry));
+            }
+        }
+        return entries;
     }
 
     private void assertReads(String title, String words, int... stroke) throws Exception {
