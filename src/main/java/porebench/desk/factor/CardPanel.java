@@ -154,6 +154,13 @@ final class CardPanel extends JPanel {
         if (drawn.equals(Optional.of(wanted))) {
             return;
         }
+        boolean isOfSame = drawn.filter(
+                        before -> before.card().mixId().equals(wanted.card().mixId()))
+                .isPresent();
+        if (!isOfSame) {
+            // Neither the card of another mix nor that there is none is to be read while this one is drawn.
+            preview.showInstead("");
+        }
         drawn = Optional.of(wanted);
         int dots = Math.min(HIGHEST_DOTS_PER_INCH, Math.round(UIScale.scale((float) SCREEN_DOTS_PER_INCH)));
         desk.tools()

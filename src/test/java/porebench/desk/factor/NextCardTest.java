@@ -8,6 +8,10 @@ import javax.swing.JPanel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.BenchBook;
+import porebench.desk.DeskModel;
+import porebench.desk.HeldTasks;
+import porebench.desk.Named;
+import porebench.desk.form.WrappedText;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.FactorCard;
 import porebench.port.CardHandout;
@@ -55,6 +59,27 @@ class NextCardTest {
         assertThat(model.card()).isEmpty();
         type("2029-04-01");
         assertThat(model.card()).as("it would begin after its recheck").isEmpty();
+    }
+
+    @Test
+    void whileACardIsDrawnNobodyReadsThatThereIsNone() {
+        bench.keep(BenchBook.issue(1, 1, DAY, "0.4"));
+        HeldTasks held = new HeldTasks();
+        DeskModel desk = new DeskModel(held.in(bench.desk.tools()), bench.book);
+        FactorModel slow = new FactorModel(desk);
+        desk.onChange(slow::follow);
+        CardPanel panel = new CardPanel(desk, slow, new FactorActions(desk, slow, new JPanel()), () -> {});
+        panel.refresh();
+        WrappedText instead = Named.in(panel, WrappedText.class, "card.instead");
+        assertThat(instead.getText()).isNotEmpty();
+        desk.select(bench.desk.selected().orElseThrow());
+        while (held.count() > 0) {
+            held.end();
+        }
+        panel.refresh();
+        assertThat(slow.card()).isPresent();
+        assertThat(held.count()).isEqualTo(1);
+        assertThat(instead.getText()).isEmpty();
     }
 
     @Test
