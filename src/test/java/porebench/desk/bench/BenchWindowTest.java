@@ -141,8 +141,17 @@ class BenchWindowTest {
     private void toSoak(String fine, String coarse) throws Exception {
         enter("Meter", "");
         enter("Starting water", "21.5");
+        await("Weigh the fine aggregate");
+        assertThat(EventThread.comes(() -> said("benchLimits").matches("at least 4\\d{3}, at most 4\\d{3} g")))
+                .as("limits of the sand: " + said("benchLimits"))
+                .isTrue();
         enter("Weigh the fine aggregate", fine);
+        await("Weigh the coarse aggregate");
+        assertThat(said("benchLimits")).matches("at least 7\\d{3}, at most 7\\d{3} g");
         enter("Weigh the coarse aggregate", coarse);
+        await("Add and rod");
+        assertThat(EventThread.call(() -> digits().text())).isEqualTo("25");
+        assertThat(said("benchHow")).contains("Sand before stone", "Tap the sides");
         enter("Add and rod", "");
         enter("Foam off", "");
         await("Soak");
@@ -175,6 +184,7 @@ class BenchWindowTest {
         fromSoak("6.4");
         await("Trial K7-T1 is kept");
         assertThat(EventThread.call(() -> digits().text())).isEqualTo("0.40");
+        assertThat(said("benchLimits")).startsWith("At least 2 more trials");
         EventThread.run(() -> clock.turn(Duration.ofMinutes(6)));
         keys.strike(KeyEvent.VK_ADD);
         fromSoak("6.3");

@@ -202,6 +202,18 @@ class DecimalKeyWindowTest {
     }
 
     @Test
+    void waterThatCannotBeIsDoubtedWhileItIsTyped() throws Exception {
+        open("en");
+        type("waterTemperature", KeyEvent.VK_NUMPAD4, KeyEvent.VK_NUMPAD4);
+        comes("waterTemperature", "44");
+        assertThat(said("waterTemperature.message")).doesNotContain("must be");
+        type("waterTemperature", KeyEvent.VK_END, KeyEvent.VK_NUMPAD0);
+        assertThat(EventThread.comes(() -> said("waterTemperature.message").contains("440 must be from -20 to 100")))
+                .as(said("waterTemperature.message"))
+                .isTrue();
+    }
+
+    @Test
     void aUsScreenSaysWhatCannotBeInUsUnits() throws Exception {
         open("en-US");
         EventThread.run(() -> bench.desk.show(UnitSystem.US));

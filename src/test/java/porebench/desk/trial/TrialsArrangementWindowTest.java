@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
 import java.time.LocalDate;
 import java.util.Optional;
 import javax.swing.AbstractButton;
-import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JScrollPane;
@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import porebench.desk.BenchBook;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 
@@ -87,22 +88,19 @@ class TrialsArrangementWindowTest {
         EventThread.run(() -> ((JTextField) named("gauge")).setText("6.4"));
         bench.keep(BenchBook.determination(2, DAY));
         EventThread.run(() -> bench.desk.refresh());
-        EventThread.run(() -> choose("K7/1"));
-        assertThat(named("closed").isShowing()).isTrue();
+        Keys.bringTo(() -> named("determination"));
+        Keys keys = new Keys();
+        for (int key : new int[] {KeyEvent.VK_DOWN, KeyEvent.VK_UP, KeyEvent.VK_UP}) {
+            if (!EventThread.comesWithin(1, () -> named("closed").isShowing())) {
+                keys.strike(key);
+            }
+        }
+        assertThat(EventThread.comes(() -> named("closed").isShowing())).isTrue();
         assertThat(named("gauge").isShowing()).isTrue();
         EventThread.run(() -> ((JTextField) named("gauge")).setText(""));
         EventThread.run(() -> ((AbstractButton) named("clear")).doClick());
         assertThat(named("gauge").isShowing()).isFalse();
         assertThat(top("trials")).isLessThan(frame.getRootPane().getHeight() / 2);
-    }
-
-    private void choose(String determination) {
-        JComboBox<?> chooser = (JComboBox<?>) named("determination");
-        for (int at = 0; at < chooser.getItemCount(); at++) {
-            if (String.valueOf(chooser.getItemAt(at)).startsWith(determination)) {
-                chooser.setSelectedIndex(at);
-            }
-        }
     }
 
     private int top(String name) {
