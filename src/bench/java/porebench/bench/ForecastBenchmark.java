@@ -42,6 +42,9 @@ public class ForecastBenchmark {
     private static final long SEED = 20_261_128L;
     private static final Volume BOWL = new Volume(0.007);
 
+    /** 0.1 % over the root of 12. */
+    private static final double DIAL = 0.0288675;
+
     private int[] sources = {};
     private double[] kilograms = {};
     private double[] factors = {};
@@ -87,7 +90,7 @@ public class ForecastBenchmark {
                 tested.add("M" + mix, "D" + determination, bowl, five);
             }
         }
-        return PoreAir.of(tested.build())
+        return PoreAir.of(tested.build(), DIAL)
                 .value()
                 .orElseThrow()
                 .forecast(bowl(0), TRIALS)

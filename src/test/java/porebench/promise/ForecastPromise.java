@@ -16,6 +16,10 @@ import porebench.quantity.Volume;
 /** The interval of a forecast, in laboratories whose sources are known. */
 final class ForecastPromise implements Promise {
     private static final Volume BOWL = new Volume(0.007);
+
+    /** 0.1 % over the root of 12. */
+    private static final double DIAL = 0.0288675;
+
     private static final int TRIALS = 3;
     private static final double DIVISION = 0.1;
     private static final double AT_LEAST = 0.94;
@@ -110,7 +114,7 @@ final class ForecastPromise implements Promise {
             }
             Bowlful bowl = drawn.bowl(laboratory.mixes());
             double found = mean(drawn.trials(bowl, drawn.ofMix(), TRIALS));
-            Optional<Forecast> forecast = PoreAir.of(tested.build())
+            Optional<Forecast> forecast = PoreAir.of(tested.build(), DIAL)
                     .value()
                     .flatMap(air -> air.forecast(bowl, TRIALS).value());
             if (forecast.isPresent()) {

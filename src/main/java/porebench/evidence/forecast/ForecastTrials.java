@@ -14,13 +14,16 @@ import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
+import porebench.evidence.MeterScale;
 import porebench.method.Answer;
+import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.method.forecast.Bowlful;
 import porebench.method.forecast.PoreAir;
 import porebench.method.forecast.TestedBowls;
 import porebench.method.sample.CorrectionSample;
 import porebench.method.trial.Readings;
+import porebench.method.trial.Scatter;
 import porebench.quantity.Mass;
 import porebench.quantity.Typed;
 import porebench.quantity.Volume;
@@ -42,6 +45,9 @@ public final class ForecastTrials {
 
     private final TestedBowls.Builder bowls = new TestedBowls.Builder();
 
+    /** What the coarsest scale in use makes trials scatter by itself; 0 while none is known. */
+    private double dialPercent;
+
     /** Reads the trials of all mixes of a lab book, and says how far it is. */
     public static Answer<LaboratoryForecast> of(Records book, Progress progress) {
         ForecastTrials gathered = new ForecastTrials();
@@ -54,6 +60,8 @@ public final class ForecastTrials {
     private void add(Evidence evidence) {
         for (JudgedDetermination judged : evidence.determinations()) {
             String determination = judged.determination().value().id().text();
+            dialPercent =
+                    Math.max(dialPercent, Scatter.ofTheDial(judged.meterType(), evidence.divisionPercent(judged)));
             Optional.ofNullable(
                             evidence.made().get(judged.determination().value().id()))
                     .ifPresent(basis -> add(basis.mix(), determination, judged.trials(), names(basis)));
@@ -114,7 +122,9 @@ public final class ForecastTrials {
 
     /** Returns the forecast that the gathered trials allow. */
     public Answer<LaboratoryForecast> forecast() {
-        Answer<PoreAir> air = PoreAir.of(bowls.build());
+        Answer<PoreAir> air = PoreAir.of(
+                bowls.build(),
+                dialPercent > 0 ? dialPercent : Scatter.ofTheDial(MeterType.B, MeterScale.USUAL_DIVISION_PERCENT));
         return new Answer<>(air.value().map(LaboratoryForecast::new), air.problems());
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import porebench.method.Answer;
 import porebench.method.Problem;
-import porebench.statistics.Judged;
+import porebench.quantity.Require;
 import porebench.statistics.variance.LeftOut;
 import porebench.statistics.variance.PooledRegression;
 import porebench.statistics.variance.PooledVariances;
@@ -54,9 +54,12 @@ public final class PoreAir {
     /**
      * Estimates the pore air of the sources.
      *
-     * @return the problem why that cannot be: no trials, no more mixes than sources, or no scatter at all
+     * @param dialPercent the standard deviation that the division of a meter's scale makes by itself, in % air, greater than 0: where
+     *     trials scatter less they stood still, and that is how far they may be off
+     * @return the problem why that cannot be: no trials, or no more mixes than sources
      */
-    public static Answer<PoreAir> of(TestedBowls tested) {
+    public static Answer<PoreAir> of(TestedBowls tested, double dialPercent) {
+        Require.positive("dialPercent", dialPercent);
         if (tested.determinations().isEmpty()) {
             return Answer.refused(List.of(Problem.error("trials", "forecast.no-trials")));
         }
@@ -69,10 +72,10 @@ public final class PoreAir {
                     tested.sources().size(),
                     separation.rank())));
         }
-        Judged<PooledRegression> fit = PooledRegression.of(tested.columns(), separation);
-        return fit.meaningful()
-                .map(found -> Answer.of(new PoreAir(tested, separation, found), List.of()))
-                .orElseGet(() -> Answer.refused(List.of(Problem.error("trials", "forecast.no-scatter"))));
+        PooledRegression fit = PooledRegression.of(tested.columns(), separation, dialPercent * dialPercent)
+                .meaningful()
+                .orElseThrow();
+        return Answer.of(new PoreAir(tested, separation, fit), List.of());
     }
 
     /** Returns what is known of every source that was in a bowl. */

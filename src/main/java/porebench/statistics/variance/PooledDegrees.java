@@ -1,5 +1,6 @@
 package porebench.statistics.variance;
 
+import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.statistics.regression.PositiveMatrix;
 
@@ -11,10 +12,39 @@ import porebench.statistics.regression.PositiveMatrix;
  */
 final class PooledDegrees {
     private final PooledLayers layers;
-    private final double[][] wide;
-    private final double[][][] slopes;
+    private final Optional<ThroughShares> throughShares;
+
+    /** The layer whose variance is that of its scale; below 0 where there is none. */
+    private final int known;
+
     private final int[] free;
     private final double[][] covariance;
+
+    /** How a prediction's variance follows those of the layers through the covariance of the shares. */
+    private record ThroughShares(double[][] wide, double[][][] slopes) {
+        double slope(int variable, double... amounts) {
+            double[] turned = new double[amounts.length];
+            for (int i = 0; i < turned.length; i++) {
+                turned[i] = PooledSolution.dot(wide[i], amounts);
+            }
+            return -PooledSolution.quadratic(slopes[variable], turned);
+        }
+    }
+
+    /** All variances are known. */
+    PooledDegrees() {
+        this(PooledLayers.ALL, Optional.empty(), -1, new int[0], new double[0][]);
+    }
+
+    /** One variance, of values or else of groups, was raised to that of its scale: what the shares add is taken as known. */
+    PooledDegrees(Jet minusTwiceLog, PooledLayers layers, double[] variances, boolean hasRepeats) {
+        this(
+                layers,
+                Optional.empty(),
+                layers.places()[hasRepeats ? PooledLayers.VALUE : PooledLayers.GROUP],
+                free(variances),
+                covariance(minusTwiceLog, free(variances)));
+    }
 
     PooledDegrees(
             Jet minusTwiceLog,
@@ -22,19 +52,35 @@ final class PooledDegrees {
             PooledLayers layers,
             double[] variances,
             PooledSolution solution) {
+        this(
+                layers,
+                Optional.of(new ThroughShares(
+                        solution.wide(),
+                        IntStream.range(0, variances.length)
+                                .mapToObj(k -> products.products(1 + k))
+                                .toArray(double[][][]::new))),
+                -1,
+                free(variances),
+                covariance(minusTwiceLog, free(variances)));
+    }
+
+    private PooledDegrees(
+            PooledLayers layers, Optional<ThroughShares> throughShares, int known, int[] free, double[][] covariance) {
         this.layers = layers;
-        wide = solution.wide();
-        slopes = IntStream.range(0, variances.length)
-                .mapToObj(k -> products.products(1 + k))
-                .toArray(double[][][]::new);
-        free = IntStream.range(0, variances.length)
+        this.throughShares = throughShares;
+        this.known = known;
+        this.free = free;
+        this.covariance = covariance;
+    }
+
+    private static int[] free(double... variances) {
+        return IntStream.range(0, variances.length)
                 .filter(k -> variances[k] > 0)
                 .toArray();
-        covariance = covariance(minusTwiceLog);
     }
 
     /** Returns the covariance of the free variances; empty where the likelihood is not curved enough to tell it. */
-    private double[][] covariance(Jet minusTwiceLog) {
+    private static double[][] covariance(Jet minusTwiceLog, int... free) {
         double[][] half = new double[free.length][free.length];
         for (int i = 0; i < free.length; i++) {
             for (int j = 0; j < free.length; j++) {
@@ -57,16 +103,18 @@ final class PooledDegrees {
      * @return infinite where nothing of the variance is uncertain
      */
     double of(double[] amounts, int values, double variance) {
-        if (covariance.length == 0) {
+        if (free.length > 0 && covariance.length == 0) {
             return 1;
-        }
-        double[] turned = new double[amounts.length];
-        for (int i = 0; i < turned.length; i++) {
-            turned[i] = PooledSolution.dot(wide[i], amounts);
         }
         double[] slope = new double[free.length];
         for (int i = 0; i < free.length; i++) {
-            slope[i] = -PooledSolution.quadratic(slopes[free[i]], turned) + ofMean(free[i], values);
+            int variable = free[i];
+            slope[i] = variable == known
+                    ? 0
+                    : ofMean(variable, values)
+                            + throughShares
+                                    .map(through -> through.slope(variable, amounts))
+                                    .orElse(0.0);
         }
         return 2 * variance * variance / PooledSolution.quadratic(covariance, slope);
     }

@@ -13,16 +13,21 @@ record PooledLayers(int[] places, int told) {
     static final int VALUE = 2;
     private static final int LAYERS = 3;
 
+    /** Squares so small beside all of them are rounding. */
+    private static final double ROUNDING = 1e-20;
+
     /** All of them, told or given. */
     static final PooledLayers ALL = new PooledLayers(new int[] {OUTER, GROUP, VALUE}, LAYERS);
 
     /** Finds out what some groups tell. */
     static PooledLayers of(RegressorColumns columns) {
         double within = 0;
-        for (double part : columns.squares) {
-            within += part;
+        double size = 0;
+        for (int group = 0; group < columns.groups; group++) {
+            within += columns.squares[group];
+            size += columns.counts[group] * columns.means[group] * columns.means[group];
         }
-        boolean[] isTold = {columns.groups > columns.outerGroups, true, within > 0};
+        boolean[] isTold = {columns.groups > columns.outerGroups, true, within > ROUNDING * size};
         int[] places = new int[LAYERS];
         int told = 0;
         for (int layer = 0; layer < LAYERS; layer++) {

@@ -61,9 +61,12 @@ public final class PooledRegression {
      *
      * @param all the groups
      * @param separation which of their regressors are told apart
-     * @return withheld where there are no more outer groups than regressors told apart, or where nothing scatters
+     * @param leastVariance that a value has by the division of its scale alone, at least 0: where values do not scatter as much as that,
+     *     they stood still
+     * @return withheld where there are no more outer groups than regressors told apart, or where nothing scatters and no least variance
+     *     is known
      */
-    public static Judged<PooledRegression> of(RegressorColumns all, Separation separation) {
+    public static Judged<PooledRegression> of(RegressorColumns all, Separation separation, double leastVariance) {
         if (separation.rank() == 0 || separation.degreesOfFreedom() < 1) {
             return Judged.withheld(Judged.Reason.TOO_FEW);
         }
@@ -73,17 +76,35 @@ public final class PooledRegression {
         double[] rest = PooledSolution.rest(columns, even);
         double squares = Arrays.stream(rest).map(r -> r * r).sum();
         double size = Arrays.stream(columns.means).map(m -> m * m).sum();
+        boolean hasRepeats = Arrays.stream(columns.counts).anyMatch(count -> count > 1);
         if (!layers.isTold(PooledLayers.VALUE) && squares <= ROUNDING * size) {
-            return Judged.withheld(Judged.Reason.NO_SPREAD);
+            return leastVariance > 0
+                    ? known(
+                            columns,
+                            separation,
+                            even,
+                            rest,
+                            new PooledVariances(0, 0, 0).atLeast(leastVariance, hasRepeats))
+                    : Judged.withheld(Judged.Reason.NO_SPREAD);
         }
         RestrictedLikelihood likelihood = new PooledLikelihood(columns, rest, layers);
         double[] found = climb(likelihood, columns, layers, squares / columns.groups);
-        PooledVariances variances = layers.named(found);
+        PooledVariances estimated = layers.named(found);
+        PooledVariances variances = estimated.atLeast(leastVariance, hasRepeats);
         PooledSolution solution = PooledSolution.of(columns, even, rest, variances);
-        PooledProducts products = new PooledProducts(columns, rest, layers, found);
-        PooledDegrees degrees =
-                new PooledDegrees(likelihood.at(found).minusTwiceLog(), products, layers, found, solution);
+        Jet top = likelihood.at(found).minusTwiceLog();
+        PooledDegrees degrees = variances.equals(estimated)
+                ? new PooledDegrees(top, new PooledProducts(columns, rest, layers, found), layers, found, solution)
+                : new PooledDegrees(top, layers, found, hasRepeats);
         return new Judged.Meaningful<>(new PooledRegression(columns, separation, variances, solution, degrees));
+    }
+
+    /** Takes variances as known, where values do not scatter at all. */
+    private static Judged<PooledRegression> known(
+            RegressorColumns columns, Separation separation, double[] even, double[] rest, PooledVariances variances) {
+        PooledSolution solution = PooledSolution.of(columns, even, rest, variances);
+        return new Judged.Meaningful<>(
+                new PooledRegression(columns, separation, variances, solution, new PooledDegrees()));
     }
 
     private static double[] climb(

@@ -20,4 +20,14 @@ public record PooledVariances(double outer, double group, double value) {
     double ofMean(int values) {
         return outer + group + value / values;
     }
+
+    /**
+     * Returns these with a variance of values of no less than is known of their scale; where there are no repeats it stands in the
+     * variance of groups.
+     */
+    PooledVariances atLeast(double ofValue, boolean hasRepeats) {
+        return hasRepeats
+                ? new PooledVariances(outer, group, Math.max(value, ofValue))
+                : new PooledVariances(outer, Math.max(group, ofValue), value);
+    }
 }

@@ -12,6 +12,9 @@ import porebench.quantity.Volume;
 class PoreAirHandTest {
     private static final Volume BOWL = new Volume(0.007);
 
+    /** 0.1 % over the root of 12. */
+    private static final double DIAL = 0.0288675;
+
     /**
      * Three mixes of one trial each, all with 7 kg of one source in 7 L: x = 100 * 7 / 7000 = 0.1. G is 0.3, 0.4, 0.5 %: their mean
      * 0.4 = 0.1 a, so a = 4 mL/kg. s^2 = (0.01 + 0 + 0.01) / 2 = 0.01; the variance of a is 0.01 / (3 * 0.01) = 1/3, its root
@@ -25,7 +28,7 @@ class PoreAirHandTest {
         tested.add("M-1", "M-1/1", bowl, 0.3);
         tested.add("M-2", "M-2/1", bowl, 0.4);
         tested.add("M-3", "M-3/1", bowl, 0.5);
-        PoreAir air = PoreAir.of(tested.build()).value().orElseThrow();
+        PoreAir air = PoreAir.of(tested.build(), DIAL).value().orElseThrow();
         SourceAir source = air.sources().get(0);
         assertThat(source.millilitresPerKilogram().orElseThrow()).isCloseTo(4, within(1e-9));
         assertThat(source.standardError().orElseThrow()).isCloseTo(0.57735, within(1e-5));
@@ -51,7 +54,7 @@ class PoreAirHandTest {
         for (int mix = 1; mix <= 4; mix++) {
             tested.add("M-" + mix, "d", new Bowlful(Map.of("S-1", new Mass(7)), BOWL), 0.3 + 0.1 * (mix % 2), 0.4);
         }
-        PoreAir air = PoreAir.of(tested.build()).value().orElseThrow();
+        PoreAir air = PoreAir.of(tested.build(), DIAL).value().orElseThrow();
         Bowlful small = new Bowlful(Map.of("S-1", new Mass(3.5)), new Volume(0.0035));
         Answer<Forecast> one = air.forecast(small, 3);
         Answer<Forecast> other = air.forecast(new Bowlful(Map.of("S-1", new Mass(7)), BOWL), 3);

@@ -15,6 +15,9 @@ import porebench.quantity.Volume;
 
 /** What is told of a forecast, and what is refused. */
 class PoreAirTest {
+    /** 0.1 % over the root of 12. */
+    private static final double DIAL = 0.0288675;
+
     private static final double[] MIX = {0.02, -0.03, 0.01, 0.03, -0.02, -0.01, 0.02, -0.02, 0.01};
 
     private final TestedBowls.Builder tested = new TestedBowls.Builder();
@@ -49,7 +52,7 @@ class PoreAirTest {
     }
 
     private PoreAir air() {
-        return PoreAir.of(tested.build()).value().orElseThrow();
+        return PoreAir.of(tested.build(), DIAL).value().orElseThrow();
     }
 
     private static List<String> codes(Answer<?> answer) {
@@ -58,26 +61,57 @@ class PoreAirTest {
 
     @Test
     void withoutAnyTrialThereIsNoForecast() {
-        assertThat(codes(PoreAir.of(tested.build()))).containsExactly("forecast.no-trials");
+        assertThat(codes(PoreAir.of(tested.build(), DIAL))).containsExactly("forecast.no-trials");
     }
 
     @Test
     void asManyMixesAsSourcesAreTooFew() {
         mix("sand", 4.2, "stone", 7.9);
         mix("sand", 5.4, "stone", 6.9);
-        Answer<PoreAir> two = PoreAir.of(tested.build());
+        Answer<PoreAir> two = PoreAir.of(tested.build(), DIAL);
         assertThat(codes(two)).containsExactly("forecast.too-few-mixes");
         assertThat(two.problems().get(0).values()).containsExactly(2, 2, 2);
         mix("sand", 4.8, "stone", 7.2);
-        assertThat(PoreAir.of(tested.build()).value()).isPresent();
+        assertThat(PoreAir.of(tested.build(), DIAL).value()).isPresent();
     }
 
+    /**
+     * By pencil: three mixes of two trials of 0.4 % each, all of 7 kg in 7 L. Nothing scatters, so that each trial may be off by the
+     * dial's 0.0288675 alone: the variance of a further determination of two trials is 0.0288675^2 (1 / 2 + 1 / 6), its root 0.0235702,
+     * and with 6 - 1 degrees of freedom t is 2.5706 in published tables (recalled).
+     */
     @Test
-    void trialsThatAgreeToTheLastDigitTellNothingOfTheScatter() {
+    void trialsThatStoodStillMayBeOffByTheDial() {
         tested.add("M-1", "1", bowl("sand", 7), 0.4, 0.4);
         tested.add("M-2", "1", bowl("sand", 7), 0.4, 0.4);
         tested.add("M-3", "1", bowl("sand", 7), 0.4, 0.4);
-        assertThat(codes(PoreAir.of(tested.build()))).containsExactly("forecast.no-scatter");
+        Forecast forecast = air().forecast(bowl("sand", 7), 2).value().orElseThrow();
+        assertThat(forecast.percent()).isCloseTo(0.4, within(1e-9));
+        assertThat(forecast.highPercent() - 0.4).isCloseTo(2.5706 * 0.0235702, within(1e-5));
+    }
+
+    /** Trials that scatter by less than the dial, about mixes that differ: the dial's share stands in the place of theirs. */
+    @Test
+    void trialsThatNearlyStoodStillScatterAsTheDialDoes() {
+        for (int mix = 0; mix < 5; mix++) {
+            double factor = 0.4 + MIX[mix];
+            tested.add("M-" + mix, "1", bowl("sand", 7), factor, factor + 0.001);
+        }
+        PoreAir air = air();
+        assertThat(air.variances().value()).isCloseTo(DIAL * DIAL, within(1e-12));
+        assertThat(air.variances().group()).isPositive();
+        Forecast forecast = air.forecast(bowl("sand", 7), 2).value().orElseThrow();
+        assertThat(forecast.degreesOfFreedom()).isBetween(4.0, 9.0);
+        TestedBowls.Builder single = new TestedBowls.Builder();
+        for (int mix = 0; mix < 5; mix++) {
+            single.add("M-" + mix, "1", bowl("sand", 7), 0.4 + 0.001 * mix);
+        }
+        assertThat(PoreAir.of(single.build(), DIAL)
+                        .value()
+                        .orElseThrow()
+                        .variances()
+                        .group())
+                .isCloseTo(DIAL * DIAL, within(1e-12));
     }
 
     @Test

@@ -39,7 +39,9 @@ class PooledRegressionReferenceTest {
     }
 
     static PooledRegression fit(RegressorColumns columns) {
-        return PooledRegression.of(columns, Separation.of(columns)).meaningful().orElseThrow();
+        return PooledRegression.of(columns, Separation.of(columns), 0)
+                .meaningful()
+                .orElseThrow();
     }
 
     private static ReferenceFile.Row expected(String set) {

@@ -75,8 +75,23 @@ class SeparationTest {
     @Test
     void asManyOuterGroupsAsRegressorsAreWithheld() {
         RegressorColumns columns = columns(new double[] {1, 2}, new double[] {2, 1});
-        assertThat(PooledRegression.of(columns, Separation.of(columns)).whyWithheld())
+        assertThat(PooledRegression.of(columns, Separation.of(columns), 0).whyWithheld())
                 .contains(Judged.Reason.TOO_FEW);
+    }
+
+    @Test
+    void withoutScatterNothingIsSaidUnlessAScaleSaysHowFarValuesMayBeOff() {
+        RegressorColumns.Builder built = new RegressorColumns.Builder(1);
+        for (int outer = 1; outer <= 3; outer++) {
+            built.outer().group(new double[] {2.0 * outer, 2.0 * outer}, new int[] {0}, new double[] {outer});
+        }
+        RegressorColumns columns = built.build();
+        assertThat(PooledRegression.of(columns, Separation.of(columns), 0).whyWithheld())
+                .contains(Judged.Reason.NO_SPREAD);
+        assertThat(PooledRegression.of(columns, Separation.of(columns), 0.01)
+                        .meaningful()
+                        .map(PooledRegression::variances))
+                .contains(new PooledVariances(0, 0, 0.01));
     }
 
     @Test
