@@ -40,9 +40,8 @@ import porebench.record.id.TrialId;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, measurement, piece of equipment, meter, mix, profile or
- * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused, because those are
- * corrected by a person with a reason. A simulated trial is refused unless the book is for training, a real one if it is; and
- * so is whatever a file says to come from a training book.
+ * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused: a person corrects those
+ * with a reason. Refused are simulated trials and what comes from a training book, unless the book is for training; real ones if it is.
  */
 public final class Intake {
     private final LabBook book;
