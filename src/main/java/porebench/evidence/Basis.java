@@ -141,7 +141,6 @@ public record Basis(
         for (SourceStory story : sources) {
             if (stories.containsKey(story.id()) && isOf(story.id(), story.on(day))) {
                 story.toComeOn(day).stream()
-                        .filter(period -> !isOf(story.id(), period))
                         .flatMap(period -> period.from().stream())
                         .findFirst()
                         .ifPresent(from -> toCome.putIfAbsent(from, story.id()));
