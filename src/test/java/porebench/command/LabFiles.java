@@ -27,6 +27,11 @@ public final class LabFiles {
     public static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks\n"
             + "S-1,River sand,fine,Low Pit,lot 1,2.65,1.0,\nS-2,Grey stone,coarse,High Quarry,bench 1,2.70,0.5,\n";
 
+    /** The quarry of S-2 opens another bench. */
+    public static final String OTHER_BENCH =
+            "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks,step,changed_on,reason\n"
+                    + "S-2,Grey stone,coarse,High Quarry,bench 2,2.70,0.5,,changed,2026-06-08,bench 1 is worked out\n";
+
     public static final String METERS =
             "meter_id,meter_type,serial,bowl_volume,bowl_volume_unit,division_pct,scale_top_pct,"
                     + "in_service,remarks\nPM-1,B,77,7.00,L,0.1,10,yes,\n";

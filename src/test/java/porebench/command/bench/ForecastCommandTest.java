@@ -193,7 +193,7 @@ class ForecastCommandTest {
     @Test
     void aSourceWhoseStoneChangedIsAnotherUntilItIsTested() {
         beginBook();
-        LabFiles.write(folder, "later.csv", LabFiles.SOURCES.replace("bench 1", "bench 2"));
+        LabFiles.write(folder, "later.csv", LabFiles.OTHER_BENCH.replace("2026-06-08", "2026-06-30"));
         assertThat(terminal.json("import", "--book", "lab.book", "later.csv").status())
                 .isZero();
         Said said = terminal.json("forecast", "--book", "lab.book", "--mix-id", "NEW");

@@ -218,7 +218,7 @@ class CompareCommandTest {
         Said none = terminal.json("compare", "--book", "lab.book", "--mix-id", "M-1");
         assertThat(none.status()).isEqualTo(1);
         assertThat(none.codes()).containsExactly("change.no-change");
-        LabFiles.write(folder, "sources.csv", LabFiles.SOURCES.replace("bench 1", "bench 2"));
+        LabFiles.write(folder, "sources.csv", LabFiles.OTHER_BENCH);
         assertThat(terminal.run("import", "--book", "lab.book", "sources.csv").status())
                 .isZero();
         Said nothing = terminal.json("compare", "--book", "lab.book", "--mix-id", "M-1");
