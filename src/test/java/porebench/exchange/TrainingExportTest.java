@@ -33,6 +33,7 @@ import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleEquipment;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
 import porebench.record.book.LabBook;
@@ -70,7 +71,8 @@ class TrainingExportTest {
                         .on(new Grounds(java.util.Map.of(), java.util.Map.of(), List.of(), FactorOrigin.HERE, true)),
                 new CardPrint(new MixId("M-1"), 1, 1, "A6", "printer"),
                 SampleStudies.operators("O-1"),
-                SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)));
+                SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
+                SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"));
     }
 
     private static MeterCalibration repaired() {
@@ -135,9 +137,10 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, equipment, meter, calibration, mix, card print, study and photo do not know it of
+        // Profile, source, equipment, meter, calibration, mix, card print, study, photo and measurement do not know it
+        // of
         // themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(9).containsOnly("csv.simulated");
+        assertThat(problems).extracting(Problem::code).hasSize(10).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
@@ -150,7 +153,7 @@ class TrainingExportTest {
             refused.problems().forEach(problem -> codes.add(problem.code()));
             assertThat(codes).contains("import.simulated");
             assertThat(refused.problems().stream().filter(one -> one.code().equals("import.simulated")))
-                    .hasSizeGreaterThanOrEqualTo(9);
+                    .hasSizeGreaterThanOrEqualTo(10);
         }
     }
 
