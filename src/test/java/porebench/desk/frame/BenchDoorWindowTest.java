@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import org.junit.jupiter.api.AfterEach;
@@ -136,6 +137,12 @@ class BenchDoorWindowTest {
     @Test
     void theListSaysHowLongABowlStillSoaks() throws Exception {
         soaksSince(Duration.ofMinutes(7));
+        Keys.bringTo(() -> named("mixes"));
+        keys.strike(KeyEvent.VK_F11);
+        assertThat(EventThread.comes(() -> bench().isPresent())).isTrue();
+        Keys.bringTo(() -> ((JDialog) bench().orElseThrow()).getContentPane());
+        keys.strike(KeyEvent.VK_ESCAPE);
+        assertThat(EventThread.comes(() -> bench().isEmpty())).isTrue();
         assertThat(EventThread.call(this::inTheList)).anyMatch(words -> words.endsWith("soaking, 8 min left"));
     }
 

@@ -98,6 +98,7 @@ class LanguageWindowTest {
                         () -> frame("Edit").filter(one -> isOn(one, "HG-106")).isPresent()))
                 .isTrue();
         JFrame english = EventThread.call(() -> frame("Edit").orElseThrow());
+        assertThat(english.getTitle()).as("of the lab book named").startsWith("own.porebench");
         // Lab book, Edit, View; in that down to the languages, of which one is Español.
         Keys keys = new Keys();
         Keys.bringTo(() -> Named.in(english.getRootPane(), JList.class, "mixes"));

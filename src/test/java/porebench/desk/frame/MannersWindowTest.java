@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.formdev.flatlaf.FlatLaf;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -93,7 +94,9 @@ class MannersWindowTest {
 
     @Test
     void aFactorThatNobodyMaySubtractIsNotTheLargestThingInTheHead() throws Exception {
-        EventThread.run(() -> window.openMix(new MixId("HG-103")));
+        EventThread.run(() -> window.openMix(new MixId("HG-102")));
+        Keys.bringTo(() -> named("mixes"));
+        new Keys().strike(KeyEvent.VK_DOWN);
         assertThat(EventThread.comes(
                         () -> ((JLabel) named("head.title")).getText().startsWith("HG-103")))
                 .isTrue();
@@ -192,7 +195,10 @@ class MannersWindowTest {
         JComponent split = (JComponent) SwingUtilities.getAncestorOfClass(JSplitPane.class, named("rail"));
         JComponent list = (JComponent) SwingUtilities.getAncestorOfClass(JScrollPane.class, named("mixes"));
         for (Theme theme : new Theme[] {Theme.DARK, Theme.LIGHT}) {
-            EventThread.run(() -> window.show(theme));
+            Keys.bringTo(() -> named("mixes"));
+            MenuKeys.choose(window, 2, theme == Theme.DARK ? KeyEvent.VK_D : KeyEvent.VK_L);
+            assertThat(EventThread.comes(() -> FlatLaf.isLafDark() == (theme == Theme.DARK)))
+                    .isTrue();
             assertThat(split.getInsets().left).as("around everything").isZero();
             assertThat(list.getInsets().left).as("around the mixes").isZero();
         }

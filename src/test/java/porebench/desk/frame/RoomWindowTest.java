@@ -6,6 +6,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Robot;
+import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
 import org.junit.jupiter.api.AfterEach;
@@ -24,6 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
@@ -126,7 +129,10 @@ class RoomWindowTest {
     @Test
     void aUsScreenShowsNothingInSiUnits() throws Exception {
         open("en-US");
-        EventThread.run(() -> window.show(UnitSystem.US));
+        Keys.bringTo(() -> Named.in(window.content(), JList.class, "mixes"));
+        MenuKeys.choose(window, 2, KeyEvent.VK_U);
+        assertThat(EventThread.comes(() -> window.desk().units() == UnitSystem.US))
+                .isTrue();
         List<String> faults = new ArrayList<>();
         for (Page page : window.pages().all()) {
             EventThread.run(() -> window.turnTo(page));

@@ -122,8 +122,12 @@ class SavingWindowTest {
     /** Begins a determination and fills the form of its first trial, the caret in the remarks. */
     private void fill() throws Exception {
         asker.reasons.add("yearly check");
-        EventThread.run(() -> Named.in(window.pages().trials().place(), AbstractButton.class, "begin")
-                .doClick(0));
+        Keys.bringTo(() -> Named.in(window.pages().trials().place(), AbstractButton.class, "begin"));
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_N);
+        assertThat(EventThread.comes(() -> asker.reasons.isEmpty()))
+                .as("it was asked what the determination is for")
+                .isTrue();
+        settles();
         EventThread.run(() -> {
             field("fine").setText("4868");
             field("coarse").setText("7409");

@@ -1,0 +1,42 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import javax.swing.JMenuBar;
+import javax.swing.JRootPane;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+
+/** Chooses in the menu bar by real keys: F10, the arrow, and the underlined letter. */
+final class MenuKeys {
+    private MenuKeys() {}
+
+    /**
+     * Chooses an entry.
+     *
+     * @param place which menu, counted from 0 on the left
+     * @param letter the key of the entry's letter
+     */
+    static void choose(WorkbenchFrame window, int place, int letter) throws Exception {
+        Keys keys = new Keys();
+        JMenuBar bar = window.frame().getJMenuBar();
+        for (int menu = 0; menu <= place; menu++) {
+            int open = menu;
+            keys.strike(menu == 0 ? KeyEvent.VK_F10 : KeyEvent.VK_RIGHT);
+            // Open is not yet at the keys: a moment later the menu has the keyboard, which it takes for its whole
+            // window.
+            assertThat(EventThread.comes(() -> bar.getMenu(open).isPopupMenuVisible()
+                            && KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                                            .getFocusOwner()
+                                    instanceof JRootPane))
+                    .as("menu " + menu)
+                    .isTrue();
+        }
+        keys.strike(letter);
+        assertThat(EventThread.comes(() -> !bar.getMenu(place).isPopupMenuVisible()))
+                .as("the letter chose something")
+                .isTrue();
+    }
+}
