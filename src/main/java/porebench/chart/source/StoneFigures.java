@@ -29,17 +29,19 @@ public record StoneFigures(Figure figure, List<Measured> measured, List<Step> in
     /** What is measured of a source. */
     public enum Figure {
         /** Relative density at SSD. */
-        RELATIVE_DENSITY("relative_density", 0.02),
+        RELATIVE_DENSITY("relative_density", "axis.relative-density", 0.02),
         /** Absorption, in %. */
-        ABSORPTION("absorption_pct", 0.4),
+        ABSORPTION("absorption_pct", "axis.absorption-pct", 0.4),
         /** Retained on 37.5 mm, in %. */
-        RETAINED("retained_37_5mm_pct", 4);
+        RETAINED("retained_37_5mm_pct", "axis.retained-37-5mm-pct", 4);
 
         private final String column;
+        private final String axis;
         private final double least;
 
-        Figure(String column, double least) {
+        Figure(String column, String axis, double least) {
             this.column = column;
+            this.axis = axis;
             this.least = least;
         }
 
@@ -53,8 +55,9 @@ public record StoneFigures(Figure figure, List<Measured> measured, List<Step> in
             return least;
         }
 
-        String word() {
-            return column.replace('_', '-');
+        /** Returns the key of what stands beside its axis. */
+        String axis() {
+            return axis;
         }
     }
 

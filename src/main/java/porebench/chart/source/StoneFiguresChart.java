@@ -53,7 +53,7 @@ final class StoneFiguresChart extends PlotDrawing {
     }
 
     private NumberAxis figures() {
-        NumberAxis axis = numbers(words.get("axis." + data.figure().word()));
+        NumberAxis axis = numbers(words.get(data.figure().axis()));
         Span span = new Span();
         data.inUse().forEach(step -> span.hold(step.value()));
         data.measured().forEach(one -> span.hold(one.value()));
