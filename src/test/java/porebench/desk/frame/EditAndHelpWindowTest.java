@@ -235,17 +235,7 @@ class EditAndHelpWindowTest {
         List<JMenuItem> entries = EventThread.call(() -> tellingOnly(menu, chosen));
         assertThat(entries).as(menu.getText()).isNotEmpty();
         for (JMenuItem entry : entries) {
-            keys.strike(KeyEvent.VK_F10);
-            for (int right = 0; right < place; right++) {
-                JMenu left = EventThread.call(() -> openMenu());
-                keys.strike(KeyEvent.VK_RIGHT);
-                assertThat(EventThread.comes(() -> openMenu() != left)).isTrue();
-            }
-            assertThat(EventThread.comes(() -> top.isPopupMenuVisible()
-                            && KeyboardFocusManager.getCurrentKeyboardFocusManager()
-                                            .getFocusOwner()
-                                    instanceof JRootPane))
-                    .isTrue();
+            MenuKeys.open(window, place);
             for (JMenuItem each : way) {
                 keys.strike(each.getMnemonic());
                 assertThat(EventThread.comes(((JMenu) each)::isPopupMenuVisible))
@@ -270,15 +260,6 @@ class EditAndHelpWindowTest {
                         place, Stream.concat(way.stream(), Stream.of(entry)).toList());
             }
         }
-    }
-
-    private JMenu openMenu() {
-        return Stream.of(window.frame().getJMenuBar().getComponents())
-                .filter(JMenu.class::isInstance)
-                .map(JMenu.class::cast)
-                .filter(JMenu::isPopupMenuVisible)
-                .findFirst()
-                .orElse(null);
     }
 
     private static List<JMenuItem> tellingOnly(JMenu menu, AtomicReference<JMenuItem> chosen) {

@@ -20,6 +20,16 @@ final class MenuKeys {
      * @param letter the key of the entry's letter
      */
     static void choose(WorkbenchFrame window, int place, int letter) throws Exception {
+        open(window, place);
+        new Keys().strike(letter);
+        JMenuBar bar = window.frame().getJMenuBar();
+        assertThat(EventThread.comes(() -> !bar.getMenu(place).isPopupMenuVisible()))
+                .as("the letter chose something")
+                .isTrue();
+    }
+
+    /** Opens a menu, counted from 0 on the left, and waits until letters come to it. */
+    static void open(WorkbenchFrame window, int place) throws Exception {
         Keys keys = new Keys();
         JMenuBar bar = window.frame().getJMenuBar();
         for (int menu = 0; menu <= place; menu++) {
@@ -34,9 +44,5 @@ final class MenuKeys {
                     .as("menu " + menu)
                     .isTrue();
         }
-        keys.strike(letter);
-        assertThat(EventThread.comes(() -> !bar.getMenu(place).isPopupMenuVisible()))
-                .as("the letter chose something")
-                .isTrue();
     }
 }
