@@ -148,11 +148,11 @@ public final class RegisterPage implements Screen {
         TallPanel details = new TallPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill,0::]", "[]6[]"));
         details.add(missingTitle, "wmin 0");
         details.add(missing.panel(), "wmin 0");
-        JPanel parts =
-                new JPanel(new MigLayout("insets 0, fill, hidemode 3", "[grow,fill,0:0:]18[grow,fill,0:0:]", "[fill]"));
+        JPanel parts = new JPanel(
+                new MigLayout("insets 0, fill, hidemode 3", "[grow 40,fill,0:0:]18[grow 60,fill]", "[fill]"));
         parts.setOpaque(false);
         parts.add(details.scrolled(), "wmin 0");
-        parts.add(plot.component(), "wmin 0, hmin 240, aligny top");
+        parts.add(plot.component(), "hmin 240, aligny top");
         return parts;
     }
 
