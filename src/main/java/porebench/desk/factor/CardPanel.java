@@ -68,11 +68,12 @@ final class CardPanel extends JPanel {
         buttons.add(print);
         turn.setName("factor.turnCard");
         turn.addActionListener(event -> turn());
-        add(which);
+        // Words of another length must not make the form beside the card wider or narrower.
+        add(which, "w 0:0:");
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
-        add(printed, "gaptop 4, wmin 0");
-        add(turn, "growx 0, gaptop 4");
+        add(printed, "gaptop 4, w 0:0:");
+        add(turn, "growx 0, gaptop 4, hidemode 0");
     }
 
     /**

@@ -38,12 +38,24 @@ public record MeasuredStone(Version<SourceMeasurement> measurement, SourcePeriod
         Source known = stone.newest().value();
         StoneLimits limits = StoneLimits.of(known.role());
         List<Problem> doubts = new ArrayList<>();
-        far("relativeDensity", measured.relativeDensity(), known.relativeDensity(), limits.relativeDensity(), measured)
-                .ifPresent(doubts::add);
-        far("absorption", measured.absorptionPercent(), known.absorptionPercent(), limits.absorption(), measured)
-                .ifPresent(doubts::add);
-        far("retained", measured.retainedPercent(), known.retainedPercent(), limits.retained(), measured)
-                .ifPresent(doubts::add);
+        if (StoneLimits.areFar(measured.relativeDensity(), known.relativeDensity(), limits.relativeDensity())) {
+            doubts.add(Problem.warning(
+                    "relativeDensity",
+                    "measurement.far-density",
+                    figures(measured, measured.relativeDensity(), known.relativeDensity(), limits.relativeDensity())));
+        }
+        if (StoneLimits.areFar(measured.absorptionPercent(), known.absorptionPercent(), limits.absorption())) {
+            doubts.add(Problem.warning(
+                    "absorption",
+                    "measurement.far-absorption",
+                    figures(measured, measured.absorptionPercent(), known.absorptionPercent(), limits.absorption())));
+        }
+        if (StoneLimits.areFar(measured.retainedPercent(), known.retainedPercent(), limits.retained())) {
+            doubts.add(Problem.warning(
+                    "retained",
+                    "measurement.far-retained",
+                    figures(measured, measured.retainedPercent(), known.retainedPercent(), limits.retained())));
+        }
         return new MeasuredStone(version, stone, doubts);
     }
 
@@ -57,21 +69,10 @@ public record MeasuredStone(Version<SourceMeasurement> measurement, SourcePeriod
         return named.size() == 1 ? named.get(0) : story.on(measured.testedOn());
     }
 
-    private static Optional<Problem> far(
-            String field,
-            Optional<BigDecimal> measured,
-            Optional<BigDecimal> known,
-            BigDecimal limit,
-            SourceMeasurement of) {
-        return StoneLimits.areFar(measured, known, limit)
-                ? Optional.of(Problem.warning(
-                        field,
-                        "measurement.far." + field,
-                        of.id().text(),
-                        of.testedOn().toString(),
-                        measured.orElseThrow(),
-                        known.orElseThrow(),
-                        limit))
-                : Optional.empty();
+    private static Object[] figures(
+            SourceMeasurement of, Optional<BigDecimal> measured, Optional<BigDecimal> known, BigDecimal limit) {
+        return new Object[] {
+            of.id().text(), of.testedOn().toString(), measured.orElseThrow(), known.orElseThrow(), limit
+        };
     }
 }
