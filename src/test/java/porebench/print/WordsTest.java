@@ -38,6 +38,8 @@ class WordsTest {
             "card.table.reading.",
             "sheet.steps-source.",
             "form.row.",
+            "state.",
+            "plan.need.",
             "trial.");
 
     private final Words words = Words.in(Locale.ENGLISH);
@@ -59,7 +61,7 @@ class WordsTest {
                         literals.stream()
                                 .filter(
                                         text -> text.matches(
-                                                "(card|print|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
+                                                "(card|print|plan|register|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
                 .allMatch(keys::contains);
     }
 

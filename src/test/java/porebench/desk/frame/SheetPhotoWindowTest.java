@@ -24,6 +24,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -168,6 +169,11 @@ class SheetPhotoWindowTest {
 
     @Test
     void addingAPhotoMovesNeitherThePageNorTheButton() throws Exception {
+        // The story above the button is read beside the event thread, and pushes it down when it comes.
+        assertThat(EventThread.comes(() -> !Named.in(place(), JTextComponent.class, "story")
+                        .getText()
+                        .isBlank()))
+                .isTrue();
         goTo(place(), "photoAdd");
         settles();
         List<Point> before = places();

@@ -130,6 +130,14 @@ class TableFilterWindowTest {
             }
             assertThat(EventThread.comes(() -> !window.desk().tools().tasks().isAwaited()))
                     .isTrue();
+            if (page.name().equals("variability")) {
+                assertThat(EventThread.comes(() -> all(window.content())
+                                .anyMatch(each -> each instanceof RowTable<?> table
+                                        && "budgetLines".equals(table.getName())
+                                        && isRead(table))))
+                        .as("the budget is worked out")
+                        .isTrue();
+            }
             List<RowTable<?>> tables = EventThread.call(() -> all(window.content())
                     .filter(each -> each instanceof RowTable<?> table && isRead(table))
                     .<RowTable<?>>map(each -> (RowTable<?>) each)

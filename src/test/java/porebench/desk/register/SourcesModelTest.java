@@ -126,7 +126,7 @@ class SourcesModelTest {
         assertThat(model.measured()).hasSize(4);
         assertThat(model.measured().get(3).doubts())
                 .extracting(Problem::code)
-                .containsExactly("measurement.far.relativeDensity", "measurement.far.absorption");
+                .containsExactly("measurement.far-density", "measurement.far-absorption");
         model.show("S-09");
         assertThat(model.measured())
                 .extracting(one -> one.stone().newest().value().ledge())
