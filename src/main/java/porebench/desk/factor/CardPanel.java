@@ -86,9 +86,9 @@ final class CardPanel extends JPanel {
         if (narrow != isNarrow) {
             isNarrow = narrow;
             remove(buttons);
-            add(buttons, narrow ? "gaptop 4, wmin 0" : "gapbottom 4", narrow ? 2 : 1);
+            add(buttons, narrow ? "gaptop 4" : "gapbottom 4", narrow ? 2 : 1);
             row.setColumnConstraints(narrow ? "[][grow]" : "[][grow][]8[]");
-            row.setComponentConstraints(paper, narrow ? "spanx, growx, wmin 0, wrap" : "");
+            row.setComponentConstraints(paper, narrow ? "spanx, growx, w 0:0:, wrap" : "");
             row.setComponentConstraints(savePdf, narrow ? "" : "skip 1");
             revalidate();
         }
@@ -100,7 +100,7 @@ final class CardPanel extends JPanel {
                         texts.get(title(), Integer.toString(known.issue().revision())))
                 .orElse(texts.get("card.none-title")));
         printed.setText(
-                card.isEmpty() ? "" : model.isNext() ? texts.get("card.next-stays") : printedSentence(model.prints()));
+                card.isEmpty() ? " " : model.isNext() ? texts.get("card.next-stays") : printedSentence(model.prints()));
         Commands.say(turn, texts.get(model.isNext() ? "card.see-issued" : "card.see-next"));
         turn.setVisible(
                 model.isNext() ? !model.revisions().isEmpty() : desk.evidence().isPresent());

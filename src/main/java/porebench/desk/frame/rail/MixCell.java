@@ -2,6 +2,8 @@ package porebench.desk.frame.rail;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -28,12 +30,25 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private final JLabel name = new JLabel();
     private final JLabel state = new JLabel();
     private final JLabel said = new JLabel();
-    private final JLabel factor = new JLabel();
+    private final JLabel factor = new AsHighAsLarge();
     private final transient Texts texts;
     private final transient Numbers numbers;
     private transient MixNote note = MixNote.NONE;
     private boolean chosen;
     private boolean focused;
+
+    /** As high with a small factor as with a large one, whatever the theme, so that the list is even. */
+    private static final class AsHighAsLarge extends JLabel {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Dimension getPreferredSize() {
+            Dimension size = super.getPreferredSize();
+            Font large = UIManager.getFont("h3.font");
+            int least = large == null ? 0 : getFontMetrics(large).getHeight();
+            return new Dimension(size.width, Math.max(size.height, least));
+        }
+    }
 
     MixCell(Texts texts, Numbers numbers) {
         super(new MigLayout("insets 3 10 3 10, fillx, wrap 2, novisualpadding", "[]8[grow,fill,0::]", "[]0[]"));
@@ -43,10 +58,7 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         add(mark, "spany 2");
         JPanel first = line("[grow,fill,0::]8[]");
         first.add(name, "wmin 0");
-        // As high with a small factor as with a large one, so that the list is even.
-        first.add(
-                factor,
-                "hmin " + factor.getFontMetrics(UIManager.getFont("h3.font")).getHeight() + "px");
+        first.add(factor);
         JPanel second = line("[]4[grow,fill,0::]");
         second.add(state);
         second.add(said, "wmin 0");
