@@ -203,6 +203,8 @@ class StudyWindowTest {
         keys.strike(KeyEvent.VK_TAB);
         type(keys, "keep.madeOn", "2026-03-02");
         keys.strike(KeyEvent.VK_TAB);
+        assertThat(EventThread.comes(find(JTextComponent.class, "keep.by")::isFocusOwner))
+                .isTrue();
         keys.strike(KeyEvent.VK_TAB);
         type(keys, "keep.remarks", "wet");
         EventThread.run(() -> {
