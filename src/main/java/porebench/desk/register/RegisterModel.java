@@ -169,6 +169,10 @@ final class RegisterModel {
             return Answer.refused(
                     List.of(Problem.error("view", "register.view-name-long", name, RegisterView.LONGEST_NAME)));
         }
+        if (view.sought().length() > RegisterView.LONGEST_SOUGHT) {
+            return Answer.refused(
+                    List.of(Problem.error("view", "register.view-words-long", RegisterView.LONGEST_SOUGHT)));
+        }
         if (kept.size() >= RegisterView.MOST) {
             return Answer.refused(List.of(Problem.error("view", "register.views-full", RegisterView.MOST)));
         }

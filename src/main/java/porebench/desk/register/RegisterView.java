@@ -20,6 +20,9 @@ record RegisterView(String name, Wanted wanted, String sought, String order) {
     /** A longer name would not be read in the list. */
     static final int LONGEST_NAME = 40;
 
+    /** With longer words the views could be more than is remembered, and be lost without a word. */
+    static final int LONGEST_SOUGHT = 200;
+
     private static final char BETWEEN_FIELDS = '\u001f';
     private static final char BETWEEN_VIEWS = '\u001e';
     private static final int FIELDS = 4;

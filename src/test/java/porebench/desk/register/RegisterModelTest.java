@@ -83,6 +83,10 @@ class RegisterModelTest {
                         .problems())
                 .extracting(Problem::code)
                 .containsExactly("register.view-name-long");
+        assertThat(model.keep(new RegisterView("long", Wanted.ALL, "x".repeat(201), ""))
+                        .problems())
+                .extracting(Problem::code)
+                .containsExactly("register.view-words-long");
         for (int i = 1; i <= 20; i++) {
             assertThat(model.keep(new RegisterView("view " + i, Wanted.ALL, "", ""))
                             .value())
