@@ -57,15 +57,15 @@ class ReferenceScriptTest {
         String text = Files.readString(file, UTF_8);
         assertThat(text).contains(right);
         Files.writeString(file, text.replace(right, wrong), UTF_8);
-        return run(folder, "distributions.R");
+        return run(folder, "points.R");
     }
 
-    /** The 99 % point of two means with five degrees of freedom is 5.70, the 95 % point 3.64. */
+    /** With 4 degrees of freedom 2.5 % lie above 2.78, and 5 % above 2.13. */
     @Test
     void failsOnAWrongFigure() throws IOException, InterruptedException {
-        Run run = spoilt("studentised-range.csv", "2,5,0.99,5.7023112461", "2,5,0.99,3.6353514213");
+        Run run = spoilt("t-points.csv", "0.025,4,2.7764451051977934", "0.025,4,2.13184678632665");
         assertThat(run.status()).isEqualTo(1);
-        assertThat(run.said()).contains("FAILED  studentised-range.csv factor: off by");
+        assertThat(run.said()).contains("FAILED  t-points.csv point: off by");
     }
 
     @Test
@@ -87,9 +87,9 @@ class ReferenceScriptTest {
                 UTF_8);
         Files.writeString(
                 files.resolve("new-points.csv"),
-                "# source: a\n# where: b\n# computed: R, 4.2.2, src/test/r/distributions.R\n# tolerance: d\nx\n1\n",
+                "# source: a\n# where: b\n# computed: R, 4.2.2, src/test/r/points.R\n# tolerance: d\nx\n1\n",
                 UTF_8);
-        Run run = run(folder, "distributions.R");
+        Run run = run(folder, "points.R");
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.said())
                 .contains("FAILED  t-points.csv: neither checked nor given nor said to be unchecked: more")
