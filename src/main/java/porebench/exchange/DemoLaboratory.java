@@ -22,7 +22,7 @@ import porebench.record.book.Training;
 /**
  * The demo laboratory: an invented laboratory with a year of trials, loaded from the CSV files of {@code demo-data/}.
  *
- * <p>It loads in two steps, because a source that changes must be kept before it can change. How its factors stand depends
+ * <p>It loads in steps, because a source that changes must be kept before it can change. How its factors stand depends
  * on the day they are looked at: on 25 November 2026 all states are to be seen, but for those that only a correction or an
  * import without evidence brings about.
  */
@@ -50,16 +50,51 @@ public final class DemoLaboratory implements DemoBook {
             "A new ledge of a source, so that a factor no longer holds",
             List.of("sources-later.csv", "source-measurements.csv"));
 
+    /** The mixes of the airfield, as they stood before its stone changed. */
+    private static final Step AIRFIELD = new Step(
+            "The airfield's mixes, tested with the old ledge",
+            in(
+                    "airfield",
+                    "sources.csv",
+                    "meters.csv",
+                    "meter-calibration.csv",
+                    "mix-design.csv",
+                    "determinations.csv",
+                    "trial-sheet.csv",
+                    "factor-issues.csv"));
+
+    /**
+     * The change in progress: the new ledge tested, one factor that holds, one that was replaced, one that wants more trials, and a mix
+     * whose forecast came true.
+     */
+    private static final Step NEW_LEDGE = new Step(
+            "The airfield's mixes, tested with the new ledge",
+            in("new-ledge", "determinations.csv", "trial-sheet.csv", "factor-issues.csv"));
+
     /** What is loaded and kept at once. */
     private record Step(String why, List<String> files) {}
 
+    private static List<String> in(String folder, String... files) {
+        return Stream.of(files).map(file -> folder + "/" + file).toList();
+    }
+
     /** Returns the names of the demo's files, in the order in which they are loaded. */
     static List<String> files() {
-        return Stream.of(FIRST, LATER).flatMap(step -> step.files().stream()).toList();
+        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE)
+                .flatMap(step -> step.files().stream())
+                .toList();
     }
 
     @Override
     public void fill(LabBook book) {
+        load(book, FIRST);
+        load(book, AIRFIELD);
+        load(book, LATER);
+        load(book, NEW_LEDGE);
+    }
+
+    /** Fills a lab book with the first eight mixes alone. */
+    static void fillFirstYear(LabBook book) {
         load(book, FIRST);
         load(book, LATER);
     }

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.print.PdfPress;
 import porebench.store.SqliteShelf;
 
@@ -69,7 +69,7 @@ class StartTest {
                 CsvSheets::new,
                 () -> new SqliteShelf(CLOCK),
                 () -> new PdfPress("Porebench", CLOCK, ZoneOffset.UTC),
-                DemoLaboratory::new);
+                DemoYear::new);
         Window window = (where, what, data, book) -> {
             demos.add(data.demoBook());
             opened.add(book);

@@ -18,7 +18,7 @@ import picocli.CommandLine;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.port.LabBookShelf;
 import porebench.print.PdfPress;
 import porebench.store.SqliteShelf;
@@ -128,6 +128,6 @@ public final class Terminal {
                 CsvSheets::new,
                 () -> new SqliteShelf(clock),
                 () -> new PdfPress("Porebench", clock, ZoneOffset.UTC),
-                DemoLaboratory::new);
+                DemoYear::new);
     }
 }

@@ -46,7 +46,7 @@ import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.store.SqliteShelf;
 
-/** The demo laboratory in a real lab book: its counts, its honest faults, and how its factors stand on one day. */
+/** The first year of the demo laboratory in a real lab book: its counts, its honest faults, and how its factors stand on one day. */
 class DemoLaboratoryTest {
     private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
@@ -59,7 +59,7 @@ class DemoLaboratoryTest {
     @BeforeAll
     static void fill() {
         book = new SqliteShelf(CLOCK).create(folder.resolve("demo.porebench"));
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
     }
 
     @AfterAll
@@ -116,7 +116,7 @@ class DemoLaboratoryTest {
     @Test
     void itsFilesHaveNoProblems() {
         assertThat(DemoLaboratory.files())
-                .hasSize(11)
+                .hasSize(21)
                 .allSatisfy(
                         file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);
@@ -258,14 +258,14 @@ class DemoLaboratoryTest {
     @Test
     void refusesABookThatHoldsOtherTrialsUnderItsIds() {
         try (LabBook other = new SqliteShelf(CLOCK).create(folder.resolve("other.porebench"))) {
-            new DemoLaboratory().fill(other);
+            new DemoYear().fill(other);
             Trial trial = other.latest(Trial.class, "T-001").orElseThrow().value();
             other.keep(
                     List.of(porebench.record.book.Draft.correcting(
                             other.latest(Trial.class, "T-001").orElseThrow(), trial.struck("spilt"))),
                     "A",
                     "spilt");
-            assertThatThrownBy(() -> new DemoLaboratory().fill(other))
+            assertThatThrownBy(() -> new DemoYear().fill(other))
                     .isInstanceOf(IllegalStateException.class)
                     .hasMessageContaining("trial-sheet.csv, line 2");
         }

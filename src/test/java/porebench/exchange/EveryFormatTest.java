@@ -46,7 +46,7 @@ class EveryFormatTest {
 
     private static LabBook book() {
         LabBook book = new MemoryLabBook(CLOCK);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         assertThat(book.keep(
                         List.of(
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),

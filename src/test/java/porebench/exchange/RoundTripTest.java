@@ -85,7 +85,7 @@ class RoundTripTest {
 
     private static LabBook demo() {
         LabBook book = new MemoryLabBook(CLOCK);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         return book;
     }
 

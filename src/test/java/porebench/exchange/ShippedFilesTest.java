@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -45,16 +46,22 @@ class ShippedFilesTest {
 
     @Test
     void everyDemoFileIsReadAndLoaded() throws IOException {
-        assertThat(files(DEMO).stream().map(file -> file.getFileName().toString()))
+        List<Path> demo = new ArrayList<>(files(DEMO));
+        demo.addAll(files(DEMO.resolve("airfield")));
+        demo.addAll(files(DEMO.resolve("new-ledge")));
+        assertThat(demo.stream().map(ShippedFilesTest::nameInDemo))
                 .containsExactlyInAnyOrderElementsOf(DemoLaboratory.files());
-        for (Path file : files(DEMO)) {
+        for (Path file : demo) {
             Sheet<Kept> sheet = new CsvSheets().records(file);
             assertThat(sheet.problems()).as(file.toString()).isEmpty();
             assertThat(sheet.rows()).isNotEmpty();
             assertThat(sheet.values())
-                    .isEqualTo(
-                            DemoLaboratory.read(file.getFileName().toString()).values());
+                    .isEqualTo(DemoLaboratory.read(nameInDemo(file)).values());
         }
+    }
+
+    private static String nameInDemo(Path file) {
+        return DEMO.relativize(file).toString().replace('\\', '/');
     }
 
     @Test

@@ -20,7 +20,7 @@ import porebench.desk.Tools;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.exchange.PracticeLaboratory;
 import porebench.print.PdfPress;
 import porebench.record.book.LabBook;
@@ -80,7 +80,7 @@ public final class DemoDesk {
             if (filledBook == null) {
                 Path made = Files.createTempDirectory("demo-book").resolve("demo.porebench");
                 try (LabBook book = new SqliteShelf(DAY).create(made)) {
-                    new DemoLaboratory().fill(book);
+                    new DemoYear().fill(book);
                 }
                 made.toFile().deleteOnExit();
                 filledBook = made;

@@ -32,7 +32,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
@@ -270,7 +270,7 @@ class ImportWindowTest {
     @Test
     void theImportOfTheTrialsPageIsTheSameAndDoubtedTrialsAreKeptForAReasonOnly() throws Exception {
         LabBook book = EventThread.call(() -> window.desk().book());
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         EventThread.run(() -> window.desk().refresh());
         assertThat(EventThread.comesWithin(10, () -> !window.desk().rows().isEmpty()))
                 .isTrue();

@@ -31,7 +31,7 @@ import porebench.desk.Settings;
 import porebench.desk.form.Typing;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.SerialLines;
 import porebench.print.PdfPress;
@@ -164,7 +164,7 @@ class KilledProgramWindowTest {
         private static void fill(SqliteShelf shelf, Path file) {
             if (!Files.exists(file)) {
                 try (LabBook book = shelf.create(file)) {
-                    new DemoLaboratory().fill(book);
+                    new DemoYear().fill(book);
                 }
             }
         }

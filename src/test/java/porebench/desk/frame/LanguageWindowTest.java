@@ -27,7 +27,7 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.DraftStore;
 import porebench.port.SerialLines;
@@ -76,7 +76,7 @@ class LanguageWindowTest {
     void theWindowSpeaksTheOtherLanguageAtOnceOnTheSameBookMixAndPage() throws Exception {
         Path file = folder.resolve("own.porebench");
         try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
-            new DemoLaboratory().fill(book);
+            new DemoYear().fill(book);
         }
         Settings settings = Settings.inMemory();
         new WindowMemory(settings).rememberMix("HG-106");

@@ -38,7 +38,7 @@ import porebench.desk.frame.book.InventedBooks;
 import porebench.desk.frame.dialog.SwingAsker;
 import porebench.evidence.paper.FactorCard;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.LabBookShelf;
 import porebench.port.Press;
@@ -76,7 +76,7 @@ class MarkedCardWindowTest {
         window = EventThread.call(() -> {
             LabBookShelf shelf = GuardedBook.shelf(new SqliteShelf(DemoDesk.DAY));
             LabBook book = DemoDesk.aside(() -> shelf.create(folder.resolve("demo.porebench"), opened -> {
-                        new DemoLaboratory().fill(opened);
+                        new DemoYear().fill(opened);
                         return true;
                     })
                     .orElseThrow());

@@ -25,7 +25,7 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.RegisterRow;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.book.Draft;
@@ -60,7 +60,7 @@ class MixRailWindowTest {
                             "T. Ester",
                             "made for a test"))
                     .isEmpty();
-            new DemoLaboratory().fill(book);
+            new DemoYear().fill(book);
             MixDesign demo =
                     book.latest(MixDesign.class, "HG-104").orElseThrow().value();
             List<Draft> more = new ArrayList<>();

@@ -31,7 +31,7 @@ import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.book.InventedBooks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.exchange.PracticeLaboratory;
 import porebench.port.LabBookShelf;
 import porebench.port.LabSheets;
@@ -196,7 +196,7 @@ final class StartedWindow {
                 throw new UncheckedIOException("making the folder " + file.getParent(), failure);
             }
             try (LabBook book = new SqliteShelf(DemoDesk.DAY).create(file)) {
-                new DemoLaboratory().fill(book);
+                new DemoYear().fill(book);
             }
         }
     }

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.FactorHistory.HistoryChange;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.record.book.LabBook;
 import porebench.statistics.control.PhasedChart;
 import porebench.store.Books;
@@ -27,7 +27,7 @@ class OverTimeDemoTest {
     @BeforeEach
     void open() {
         book = Books.fresh(folder.resolve("demo.porebench"));
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         model = new OverTimeModel(new OverTimeDesk().deskOn(book));
     }
 

@@ -22,7 +22,7 @@ import porebench.desk.form.Tasks;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.EquipmentState;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.print.PdfPress;
@@ -40,7 +40,7 @@ class EquipmentModelTest {
 
     private static EquipmentModel model(Locale locale) {
         MemoryLabBook book = new MemoryLabBook(DAY);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         Tools tools = new Tools(
                 new SqliteShelf(DAY),
                 new CsvSheets(),

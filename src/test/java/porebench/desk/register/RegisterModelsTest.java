@@ -20,7 +20,7 @@ import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.desk.meter.MeterStories;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.print.PdfPress;
@@ -52,7 +52,7 @@ class RegisterModelsTest {
 
     static DeskModel desk(Locale locale) {
         MemoryLabBook book = new MemoryLabBook(DAY);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         return desk(locale, book);
     }
 

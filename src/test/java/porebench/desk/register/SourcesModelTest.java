@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.source.StoneFigures;
 import porebench.desk.DeskModel;
 import porebench.desk.Refused;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Samples;
@@ -29,7 +29,7 @@ class SourcesModelTest {
     @BeforeEach
     void fillBook() {
         MemoryLabBook book = new MemoryLabBook(DAY);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         desk = RegisterModelsTest.desk(book);
     }
 

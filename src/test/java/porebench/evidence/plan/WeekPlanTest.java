@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
 import porebench.evidence.standing.LaboratoryStanding;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.Role;
 import porebench.method.sample.WeighOut;
 import porebench.record.CardPrint;
@@ -42,7 +42,7 @@ class WeekPlanTest {
     @BeforeEach
     void fillBook() {
         book = Books.fresh(folder.resolve("demo.porebench"));
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
     }
 
     @AfterEach

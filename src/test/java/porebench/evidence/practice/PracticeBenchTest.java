@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.JudgedTrial;
 import porebench.evidence.MeterStory;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.meter.MeterState;
@@ -48,7 +48,7 @@ class PracticeBenchTest {
     @BeforeEach
     void openTheDemo() {
         book = new SqliteShelf(CLOCK).create(folder.resolve("demo.porebench"));
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
     }
 
     @AfterEach

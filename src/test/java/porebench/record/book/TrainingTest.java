@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.MeterType;
 import porebench.method.Place;
 import porebench.method.Problem;
@@ -101,7 +101,7 @@ class TrainingTest {
         assertThat(Training.isDemo(book)).isFalse();
         try (LabBook demo = Books.fresh(folder.resolve("a-copy.porebench"))) {
             assertThat(Training.isDemo(demo)).isFalse();
-            new DemoLaboratory().fill(demo);
+            new DemoYear().fill(demo);
             assertThat(Training.isDemo(demo)).isTrue();
         }
     }
