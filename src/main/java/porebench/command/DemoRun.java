@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -140,7 +140,7 @@ public final class DemoRun {
     }
 
     /** Returns the mix to work on: one ready for its first factor, else the one an earlier run issued for, else any in force. */
-    private static Optional<Evidence> newcomersMix(LabBook book, LocalDate day) {
+    private static Optional<Evidence> newcomersMix(LabBook book, LocalDateTime now) {
         List<Evidence> all = Evidence.ofAll(book);
         return all.stream()
                 .filter(evidence -> evidence.newestIssue()
@@ -149,7 +149,7 @@ public final class DemoRun {
                 .findFirst()
                 .or(() -> all.stream().filter(DemoRun::isReady).findFirst())
                 .or(() -> all.stream()
-                        .filter(evidence -> CardState.refusal(evidence, day).isEmpty())
+                        .filter(evidence -> CardState.refusal(evidence, now).isEmpty())
                         .findFirst());
     }
 
@@ -162,16 +162,16 @@ public final class DemoRun {
 
     private void fromDesignToCard(LabBook book, Path file, Path cards, List<Problem> problems) {
         page.row(words.get("demo.book"), file.toString(), "");
-        newcomersMix(book, here.today())
+        newcomersMix(book, here.now())
                 .ifPresentOrElse(
                         evidence -> work(book, evidence, cards, problems),
                         () -> problems.add(Problem.error("mix", "command.no-demo-mix", file.toString())));
     }
 
     private void work(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {
-        LocalDate day = here.today();
+        LocalDateTime now = here.now();
         MixDesign mix = evidence.mix().value();
-        Optional<JudgedDetermination> basis = evidence.inForceOn(day)
+        Optional<JudgedDetermination> basis = evidence.inForceAt(now)
                 .flatMap(issue -> evidence.determination(issue.determinationId()))
                 .or(evidence::openDetermination)
                 .or(() -> evidence.determinations().stream().reduce((first, second) -> second));
@@ -184,16 +184,16 @@ public final class DemoRun {
                     .orElse(Map.of());
             new FactorReport(here, List.of(determination), stops).text(page);
         });
-        if (CardState.refusal(evidence, day).isPresent()) {
+        if (CardState.refusal(evidence, now).isPresent()) {
             basis.ifPresent(determination -> issue(book, evidence, determination, problems));
         }
-        Evidence now = Evidence.of(book, mix.id()).orElseThrow();
-        Optional<Problem> refusal = CardState.refusal(now, day);
+        Evidence issued = Evidence.of(book, mix.id()).orElseThrow();
+        Optional<Problem> refusal = CardState.refusal(issued, now);
         if (refusal.isPresent()) {
             problems.add(refusal.get());
             return;
         }
-        card(book, now, cards, problems);
+        card(book, issued, cards, problems);
     }
 
     private void sample(Evidence evidence, MixDesign mix, JudgedDetermination basis, List<Problem> problems) {
@@ -232,7 +232,7 @@ public final class DemoRun {
 
     private void card(LabBook book, Evidence evidence, Path cards, List<Problem> problems) {
         makeFolder(cards);
-        FactorIssue issue = evidence.inForceOn(here.today()).orElseThrow();
+        FactorIssue issue = evidence.inForceAt(here.now()).orElseThrow();
         OutputFile file =
                 freeName(cards, issue.mixId().text().replaceAll("[^A-Za-z0-9-]", "_") + "-r" + issue.revision());
         Answer<CardHandout.Handed> answer = new CardHandout(book, ports.press().get(), here.locale())
@@ -242,7 +242,7 @@ public final class DemoRun {
                                 Optional.empty(),
                                 Paper.A6,
                                 false,
-                                here.today(),
+                                here.now(),
                                 WHO,
                                 words.get("demo.reason")),
                         file);

@@ -1,6 +1,6 @@
 package porebench.desk;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +58,7 @@ public final class DeskModel {
         this.tools = tools;
         this.texts = Texts.of("porebench.desk.desk", tools.locale());
         this.unsaved = new Unsaved(tools.locale());
-        this.seen = Reading.of(book, tools.today());
+        this.seen = Reading.of(book, tools.now());
         this.answers = new Answers(tools.tasks(), oneAtATime, seen, this::heard);
         this.names = answers.names();
     }
@@ -93,7 +93,7 @@ public final class DeskModel {
 
     /** Turns away from the lab book, so that none is open; returns it, which is to be closed. */
     public LabBook turnAway() {
-        return turnTo(Reading.of(new NoBook(), tools.today()));
+        return turnTo(Reading.of(new NoBook(), tools.now()));
     }
 
     /** Ends: nobody hears of anything any more. Returns the lab book, which is to be closed. */
@@ -318,11 +318,11 @@ public final class DeskModel {
     /** Returns the work of looking at the lab book and a mix. */
     private Tasks.Told<Look> looking(Optional<MixId> mix) {
         Reading before = seen;
-        LocalDate today = tools.today();
+        LocalDateTime now = tools.now();
         List<Question<?>> asked = answers.asked();
         return progress -> {
             synchronized (oneAtATime) {
-                return Look.at(before, today, mix, asked, progress);
+                return Look.at(before, now, mix, asked, progress);
             }
         };
     }

@@ -1,6 +1,6 @@
 package porebench.desk;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,16 +19,18 @@ import porebench.record.id.MixId;
  */
 record Look(Reading reading, Optional<MixId> mix, Optional<Evidence> evidence, Map<Question<?>, Object> answers) {
     /**
-     * Looks; beside the event thread. The lab book is read anew only when something in it, or the day, is another.
+     * Looks; beside the event thread. The lab book is read anew only when something in it is another, or
+     * the day, or what holds at the hour.
      *
      * @param before what was read last
      * @param asked what is asked by those who show it
      * @param progress hears how far it is
      */
-    static Look at(Reading before, LocalDate today, Optional<MixId> mix, List<Question<?>> asked, Progress progress) {
-        boolean isNew = before.book().changeNumber() != before.standing().upTo() || !today.equals(before.day());
-        Reading now = isNew ? before.renewed(today, progress) : before;
-        return new Look(now, mix, mix.flatMap(now.standing()::evidence), isNew ? Answers.lookUp(asked, now) : Map.of());
+    static Look at(Reading before, LocalDateTime now, Optional<MixId> mix, List<Question<?>> asked, Progress progress) {
+        boolean isNew = before.book().changeNumber() != before.standing().upTo() || before.isOtherAt(now);
+        Reading read = isNew ? before.renewed(now, progress) : before;
+        return new Look(
+                read, mix, mix.flatMap(read.standing()::evidence), isNew ? Answers.lookUp(asked, read) : Map.of());
     }
 
     boolean isOf(LabBook book) {
@@ -39,6 +41,6 @@ record Look(Reading reading, Optional<MixId> mix, Optional<Evidence> evidence, M
     boolean isOlderThan(Reading seen) {
         return isOf(seen.book())
                 && (reading.standing().upTo() < seen.standing().upTo()
-                        || reading.day().isBefore(seen.day()));
+                        || reading.moment().isBefore(seen.moment()));
     }
 }

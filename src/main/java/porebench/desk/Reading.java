@@ -1,6 +1,7 @@
 package porebench.desk;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import porebench.evidence.LaboratoryScatter;
@@ -19,10 +20,11 @@ import porebench.record.book.Version;
  * thread.
  *
  * @param book the lab book
- * @param day the day as of which its factors stand
+ * @param moment the day and time as of which its factors stand, by the laboratory's clock
+ * @param changesAt when they will stand otherwise though nothing is kept; empty when never
  * @param standing how its mixes stand
  * @param scatter how trials scatter in the laboratory
- * @param rows one line a mix, on that day
+ * @param rows one line a mix, at that moment
  * @param laboratory whose lab book it is; empty while nobody said so
  * @param isDemo whether it began as the lab book of the demo laboratory, which is invented
  * @param meters the story of every meter under the usual profile, in the order of their ids
@@ -30,7 +32,8 @@ import porebench.record.book.Version;
  */
 public record Reading(
         LabBook book,
-        LocalDate day,
+        LocalDateTime moment,
+        Optional<LocalDateTime> changesAt,
         LaboratoryStanding standing,
         LaboratoryScatter scatter,
         List<RegisterRow> rows,
@@ -43,29 +46,41 @@ public record Reading(
         meters = List.copyOf(meters);
     }
 
-    /** Reads a lab book as it stands on a day. */
-    public static Reading of(LabBook book, LocalDate day) {
-        return of(book, day, Progress.UNHEARD);
+    /** Returns the day as of which its factors stand. */
+    public LocalDate day() {
+        return moment.toLocalDate();
     }
 
-    /** Reads a lab book as it stands on a day, and says how far it is. */
-    public static Reading of(LabBook book, LocalDate day, Progress progress) {
-        return of(book, day, LaboratoryStanding.of(book, progress));
+    /** Returns whether its factors stand otherwise at another moment. */
+    boolean isOtherAt(LocalDateTime now) {
+        return !now.toLocalDate().equals(day())
+                || changesAt.filter(change -> !now.isBefore(change)).isPresent();
     }
 
-    /** Reads the same lab book as it stands now, on a day: only what something touched since is worked out. */
-    Reading renewed(LocalDate today, Progress progress) {
-        return of(book, today, standing.renewed(progress));
+    /** Reads a lab book as it stands at a moment. */
+    public static Reading of(LabBook book, LocalDateTime moment) {
+        return of(book, moment, Progress.UNHEARD);
     }
 
-    private static Reading of(LabBook book, LocalDate day, LaboratoryStanding standing) {
+    /** Reads a lab book as it stands at a moment, and says how far it is. */
+    public static Reading of(LabBook book, LocalDateTime moment, Progress progress) {
+        return of(book, moment, LaboratoryStanding.of(book, progress));
+    }
+
+    /** Reads the same lab book as it stands now: only what something touched since is worked out. */
+    Reading renewed(LocalDateTime now, Progress progress) {
+        return of(book, now, standing.renewed(progress));
+    }
+
+    private static Reading of(LabBook book, LocalDateTime moment, LaboratoryStanding standing) {
         Profile usual = MeterStory.usualProfile(book);
         return new Reading(
                 book,
-                day,
+                moment,
+                standing.changesAfter(moment),
                 standing,
                 standing.scatter(),
-                standing.rows(day),
+                standing.rows(moment),
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
                 Training.isDemo(book),
                 MeterStory.ofAll(book, usual),

@@ -2,6 +2,7 @@ package porebench.desk;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Locale;
 import porebench.desk.form.Numbers;
@@ -51,6 +52,11 @@ public record Tools(
     /** Returns today's date at the laboratory. */
     public LocalDate today() {
         return LocalDate.ofInstant(clock.instant(), zone);
+    }
+
+    /** Returns the day and time it is at the laboratory. */
+    public LocalDateTime now() {
+        return LocalDateTime.ofInstant(clock.instant(), zone);
     }
 
     /** Returns numbers as the person types and reads them. */

@@ -1,6 +1,6 @@
 package porebench.evidence;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.Optional;
 import porebench.method.Problem;
@@ -8,7 +8,7 @@ import porebench.record.FactorIssue;
 import porebench.record.book.Version;
 
 /**
- * How it stands with the card of one revision on a day: the one gate through which cards leave, whichever door they take.
+ * How it stands with the card of one revision at a moment: the one gate through which cards leave, whichever door they take.
  *
  * <p>A card that is in force or due for its recheck may leave the laboratory as it is. Any other is refused, or, where a person
  * asks for a copy for the file, carries its state across the whole card; it is then no card to work by.
@@ -47,25 +47,25 @@ public enum CardState {
     }
 
     /**
-     * Returns how it stands with the card of a revision that issued a factor.
+     * Returns how it stands with the card of a revision that issued a factor at a moment.
      *
      * <p>A revision that the lab book does not hold is not issued. One that has not begun is not in force yet, or never will be when a later one begins no later than it. One that
      * has begun ends when a later one begins; until then the state of the mix's factor is its own.
      */
-    public static CardState of(Evidence evidence, FactorIssue issue, LocalDate day) {
+    public static CardState of(Evidence evidence, FactorIssue issue, LocalDateTime moment) {
         if (evidence.issues().stream().noneMatch(known -> known.value().equals(issue))) {
             return NOT_ISSUED;
         }
-        LocalDate looked = issue.inForceFrom().isAfter(day) ? issue.inForceFrom() : day;
+        LocalDateTime looked = issue.begins().isAfter(moment) ? issue.begins() : moment;
         Optional<FactorIssue> later = evidence.issues().stream()
                 .map(Version::value)
                 .filter(other -> other.revision() > issue.revision())
-                .filter(other -> !other.inForceFrom().isAfter(looked))
+                .filter(other -> !other.begins().isAfter(looked))
                 .max(Comparator.comparingInt(FactorIssue::revision));
         if (later.isPresent()) {
             return later.get().isIssue() ? REPLACED : WITHDRAWN;
         }
-        return issue.inForceFrom().isAfter(day) ? NOT_YET : of(evidence.stateOn(day));
+        return issue.begins().isAfter(moment) ? NOT_YET : of(evidence.stateAt(moment));
     }
 
     /** Returns how it stands with the card in force of a mix whose factor is in a state. */
@@ -82,23 +82,23 @@ public enum CardState {
         };
     }
 
-    /** Returns why the card of a revision may not leave unmarked on a day; empty when it may. */
-    public static Optional<Problem> refusal(Evidence evidence, FactorIssue issue, LocalDate day) {
-        CardState state = of(evidence, issue, day);
+    /** Returns why the card of a revision may not leave unmarked at a moment; empty when it may. */
+    public static Optional<Problem> refusal(Evidence evidence, FactorIssue issue, LocalDateTime moment) {
+        CardState state = of(evidence, issue, moment);
         return state.mayLeaveUnmarked()
                 ? Optional.empty()
                 : Optional.of(Problem.error(
                         "factor", "issue.not-usable", issue.mixId().text(), state.word(), issue.revision()));
     }
 
-    /** Returns why no card of a mix may leave unmarked on a day; empty when that of the revision in force may. */
-    public static Optional<Problem> refusal(Evidence evidence, LocalDate day) {
-        return evidence.inForceOn(day)
-                .map(issue -> refusal(evidence, issue, day))
+    /** Returns why no card of a mix may leave unmarked at a moment; empty when that of the revision in force may. */
+    public static Optional<Problem> refusal(Evidence evidence, LocalDateTime moment) {
+        return evidence.inForceAt(moment)
+                .map(issue -> refusal(evidence, issue, moment))
                 .orElseGet(() -> Optional.of(Problem.error(
                         "factor",
                         "issue.none-in-force",
                         evidence.mix().value().id().text(),
-                        day.toString())));
+                        moment.toLocalDate().toString())));
     }
 }

@@ -2,6 +2,7 @@ package porebench.evidence;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,7 +17,7 @@ import porebench.record.book.Version;
 /**
  * A time without a gap in which a mix had a factor that might be used, as its lab book shows it today.
  *
- * <p>A revision begins such a time on its first day. The time ends where the next revision begins, on the day after the one to recheck
+ * <p>A day is covered when a factor may be used at its end. A revision begins such a time on its first day, whatever the hour. The time ends where the next revision begins, on the day after the one to recheck
  * by, where a source becomes another stone, or on the day on which something else that makes the factor untrue was kept. Days of keeping
  * are those of UTC: near midnight the day may be the one before or after that of the laboratory's wall. What was corrected several
  * times since, a mix or a trial, counts from its newest correction.
@@ -38,14 +39,22 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
 
     /** Returns the times in which a mix was covered, the first one first; between two of them there is a gap. */
     public static List<CoveredSpell> of(Evidence evidence) {
+        return of(evidence, LocalDateTime.MAX);
+    }
+
+    /** Returns the times as they were before any revision that begins after a moment. */
+    static List<CoveredSpell> of(Evidence evidence, LocalDateTime moment) {
         List<CoveredSpell> spells = new ArrayList<>();
         for (Version<FactorIssue> version : evidence.issues()) {
             FactorIssue issue = version.value();
+            if (issue.begins().isAfter(moment)) {
+                continue;
+            }
             Optional<LocalDate[]> stones =
                     Optional.ofNullable(evidence.bases().get(issue.revision())).flatMap(Basis::daysOfItsStones);
             if (issue.isIssue() && issue.origin() != FactorOrigin.IMPORTED && stones.isPresent()) {
                 LocalDate from = Collections.max(List.of(issue.inForceFrom(), stones.get()[0]));
-                LocalDate end = Collections.min(List.of(end(evidence, version), stones.get()[1]));
+                LocalDate end = Collections.min(List.of(end(evidence, version, moment), stones.get()[1]));
                 if (from.isBefore(end)) {
                     add(spells, new CoveredSpell(from, end));
                 }
@@ -71,11 +80,12 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
         }
     }
 
-    private static LocalDate end(Evidence evidence, Version<FactorIssue> version) {
+    private static LocalDate end(Evidence evidence, Version<FactorIssue> version, LocalDateTime moment) {
         FactorIssue issue = version.value();
         Stream<LocalDate> next = evidence.issues().stream()
                 .map(Version::value)
                 .filter(other -> other.revision() > issue.revision())
+                .filter(other -> !other.begins().isAfter(moment))
                 .map(FactorIssue::inForceFrom);
         Stream<Instant> untrue = Stream.concat(
                 new EvidenceChanges(evidence).begun(version).stream(), otherAggregates(evidence, issue).stream());

@@ -2,6 +2,7 @@ package porebench.evidence;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -146,21 +147,30 @@ public record Evidence(
                 .toList();
     }
 
-    /** Returns the revision that holds on a day: the newest one that had begun by then, a withdrawal being none. */
+    /** Returns the revision that holds at a moment: the newest one that had begun by then, a withdrawal being none. */
+    public Optional<FactorIssue> inForceAt(LocalDateTime moment) {
+        return begunBy(moment).filter(FactorIssue::isIssue);
+    }
+
+    /** Returns the revision that holds on a day, at its end: see {@link Moments}. */
     public Optional<FactorIssue> inForceOn(LocalDate day) {
-        return begunBy(day).filter(FactorIssue::isIssue);
+        return inForceAt(Moments.endOf(day));
     }
 
-    private Optional<FactorIssue> begunBy(LocalDate day) {
-        return issues.stream()
-                .map(Version::value)
-                .filter(issue -> !issue.inForceFrom().isAfter(day))
-                .max(Comparator.comparingInt(FactorIssue::revision));
+    /** Returns the newest revision, issue or withdrawal, that had begun at a moment. */
+    public Optional<FactorIssue> begunBy(LocalDateTime moment) {
+        return Moments.begunBy(issues, moment);
     }
 
-    /** Returns how it stands with the factor on a day. */
+    /** Returns how it stands with the factor on a day, at its end: see {@link Moments}. */
     public FactorState stateOn(LocalDate day) {
-        Optional<FactorIssue> begun = begunBy(day);
+        return stateAt(Moments.endOf(day));
+    }
+
+    /** Returns how it stands with the factor at a moment. */
+    public FactorState stateAt(LocalDateTime moment) {
+        LocalDate day = moment.toLocalDate();
+        Optional<FactorIssue> begun = begunBy(moment);
         if (begun.isEmpty()) {
             return FactorState.NO_FACTOR;
         }

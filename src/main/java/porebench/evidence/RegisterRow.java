@@ -2,6 +2,7 @@ package porebench.evidence;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
+import porebench.record.FactorTerms;
 import porebench.record.MixDesign;
 import porebench.record.id.MixId;
 
@@ -27,6 +29,7 @@ import porebench.record.id.MixId;
  * @param uncoveredSince the first day without a factor that might be used, after one that was; empty while one may be used, and
  *     where there never was one
  * @param missing what an assessor would ask for
+ * @param terms from which hour of its first day the factor in force holds, and under which conditions; none when none is
  */
 public record RegisterRow(
         MixId mixId,
@@ -39,18 +42,53 @@ public record RegisterRow(
         Optional<LocalDate> recheckBy,
         TrialsBehind trials,
         Optional<LocalDate> uncoveredSince,
-        List<Problem> missing) {
+        List<Problem> missing,
+        FactorTerms terms) {
     public RegisterRow {
         missing = List.copyOf(missing);
     }
 
-    /** Returns the line of one mix as it stands on a day. */
+    /** A line of a factor that holds from the start of its first day, without conditions. */
+    public RegisterRow(
+            MixId mixId,
+            String title,
+            String plant,
+            FactorState state,
+            Optional<BigDecimal> factorPercent,
+            Optional<Integer> revision,
+            Optional<LocalDate> inForceFrom,
+            Optional<LocalDate> recheckBy,
+            TrialsBehind trials,
+            Optional<LocalDate> uncoveredSince,
+            List<Problem> missing) {
+        this(
+                mixId,
+                title,
+                plant,
+                state,
+                factorPercent,
+                revision,
+                inForceFrom,
+                recheckBy,
+                trials,
+                uncoveredSince,
+                missing,
+                FactorTerms.NONE);
+    }
+
+    /** Returns the line of one mix as it stands on a day, at its end. */
     public static RegisterRow of(Evidence evidence, LocalDate day) {
-        Optional<FactorIssue> inForce = evidence.inForceOn(day);
+        return of(evidence, Moments.endOf(day));
+    }
+
+    /** Returns the line of one mix as it stands at a moment. */
+    public static RegisterRow of(Evidence evidence, LocalDateTime moment) {
+        LocalDate day = moment.toLocalDate();
+        Optional<FactorIssue> inForce = evidence.inForceAt(moment);
         Optional<JudgedDetermination> basis = inForce.isPresent()
                 ? evidence.determination(inForce.get().determinationId())
                 : evidence.openDetermination();
-        FactorState state = evidence.stateOn(day);
+        FactorState state = evidence.stateAt(moment);
         return new RegisterRow(
                 evidence.mix().value().id(),
                 evidence.mix().value().title(),
@@ -61,8 +99,9 @@ public record RegisterRow(
                 inForce.map(FactorIssue::inForceFrom),
                 inForce.map(FactorIssue::recheckBy),
                 basis.map(TrialsBehind::of).orElse(TrialsBehind.NONE),
-                state.isUsable() ? Optional.empty() : CoveredSpell.endOfNewest(CoveredSpell.of(evidence), day),
-                missing(evidence, inForce, basis, day));
+                state.isUsable() ? Optional.empty() : CoveredSpell.endOfNewest(CoveredSpell.of(evidence, moment), day),
+                missing(evidence, inForce, basis, day),
+                inForce.map(FactorIssue::terms).orElse(FactorTerms.NONE));
     }
 
     /** Returns how many of some mixes have a factor that may be used. */

@@ -1,6 +1,6 @@
 package porebench.port;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -51,7 +51,7 @@ public final class CardHandout {
      * @param revision the revision; empty for the one in force, or the newest when a marked copy is wanted and none is
      * @param paper the paper
      * @param marked whether a copy with its state across it is wanted where the card may not leave otherwise
-     * @param day today
+     * @param moment the day and time it is, by the laboratory's clock
      * @param who who lets it leave
      * @param why the reason kept with the record
      */
@@ -60,7 +60,7 @@ public final class CardHandout {
             Optional<Integer> revision,
             Paper paper,
             boolean marked,
-            LocalDate day,
+            LocalDateTime moment,
             String who,
             String why) {}
 
@@ -108,7 +108,7 @@ public final class CardHandout {
                     wish.mixId().text()));
         }
         Evidence evidence = found.get();
-        Optional<FactorIssue> inForce = evidence.inForceOn(wish.day());
+        Optional<FactorIssue> inForce = evidence.inForceAt(wish.moment());
         Optional<FactorIssue> issue = wish.revision().isEmpty() && inForce.isPresent()
                 ? inForce
                 : evidence.issues().stream()
@@ -126,18 +126,18 @@ public final class CardHandout {
                 "factor",
                 "issue.none-in-force",
                 evidence.mix().value().id().text(),
-                wish.day().toString()));
+                wish.moment().toLocalDate().toString()));
     }
 
     private Answer<FactorCard> card(Wish wish, Evidence evidence, FactorIssue issue) {
-        Optional<Problem> refusal = CardState.refusal(evidence, issue, wish.day());
+        Optional<Problem> refusal = CardState.refusal(evidence, issue, wish.moment());
         if (refusal.isPresent() && !wish.marked()) {
             return refused(refusal.get());
         }
         Optional<Laboratory> laboratory =
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
         return Answer.of(
-                FactorCard.of(evidence, issue, laboratory, book.head(), wish.day()),
+                FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment()),
                 refusal.stream().map(Problem::asWarning).toList());
     }
 

@@ -23,7 +23,9 @@ public final class RegisterTable {
             "first_trial_on",
             "last_trial_on",
             "without_factor_since",
-            "missing");
+            "missing",
+            "in_force_at",
+            "conditions");
 
     private RegisterTable() {}
 
@@ -54,7 +56,9 @@ public final class RegisterTable {
                 or(row.trials().firstOn()),
                 or(row.trials().lastOn()),
                 or(row.uncoveredSince()),
-                String.join(BETWEEN, line.missing()));
+                String.join(BETWEEN, line.missing()),
+                row.terms().atText(),
+                row.terms().conditions());
     }
 
     private static String or(Optional<?> value) {

@@ -2,6 +2,8 @@ package porebench.record;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import porebench.method.MeterType;
@@ -34,6 +36,7 @@ import porebench.record.id.SourceId;
  *     blank
  * @param overrideReason why; else blank
  * @param grounds the versions it rests on, the doubts taken on, and where it was decided
+ * @param terms from which hour of its first day it holds, under which conditions, and who checked it
  */
 public record FactorIssue(
         MixId mixId,
@@ -52,7 +55,8 @@ public record FactorIssue(
         String profileId,
         String overrideBy,
         String overrideReason,
-        Grounds grounds)
+        Grounds grounds,
+        FactorTerms terms)
         implements Kept {
     /** What a revision does. */
     public enum Action implements Symbolic {
@@ -64,6 +68,51 @@ public record FactorIssue(
         Require.atLeast("revision", revision, 1);
         Require.notBlank("issuedBy", issuedBy);
         sourceVersions = Map.copyOf(sourceVersions);
+    }
+
+    /** A revision from the start of its first day, without conditions, that nobody checked. */
+    public FactorIssue(
+            MixId mixId,
+            int revision,
+            Action action,
+            BigDecimal factorPercent,
+            DeterminationId determinationId,
+            MeterType meterType,
+            LocalDate inForceFrom,
+            LocalDate recheckBy,
+            String issuedBy,
+            String approvedBy,
+            String reason,
+            int mixVersion,
+            Map<SourceId, Integer> sourceVersions,
+            String profileId,
+            String overrideBy,
+            String overrideReason,
+            Grounds grounds) {
+        this(
+                mixId,
+                revision,
+                action,
+                factorPercent,
+                determinationId,
+                meterType,
+                inForceFrom,
+                recheckBy,
+                issuedBy,
+                approvedBy,
+                reason,
+                mixVersion,
+                sourceVersions,
+                profileId,
+                overrideBy,
+                overrideReason,
+                grounds,
+                FactorTerms.NONE);
+    }
+
+    /** Returns the moment from which it holds, by the laboratory's clock; of a withdrawal from which it no longer does. */
+    public LocalDateTime begins() {
+        return inForceFrom.atTime(terms.at().orElse(LocalTime.MIN));
     }
 
     /** Returns whether somebody took on a meter not to be trusted, in a revision issued before each doubt was named. */
@@ -88,15 +137,20 @@ public record FactorIssue(
 
     /** Returns this revision resting on other versions of the mix and its sources. */
     public FactorIssue restingOn(int otherMixVersion, Map<SourceId, Integer> otherSourceVersions) {
-        return with(otherMixVersion, otherSourceVersions, grounds);
+        return with(otherMixVersion, otherSourceVersions, grounds, terms);
     }
 
     /** Returns this revision on other grounds. */
     public FactorIssue on(Grounds other) {
-        return with(mixVersion, sourceVersions, other);
+        return with(mixVersion, sourceVersions, other, terms);
     }
 
-    private FactorIssue with(int mix, Map<SourceId, Integer> sources, Grounds otherGrounds) {
+    /** Returns this revision on other terms. */
+    public FactorIssue under(FactorTerms other) {
+        return with(mixVersion, sourceVersions, grounds, other);
+    }
+
+    private FactorIssue with(int mix, Map<SourceId, Integer> sources, Grounds otherGrounds, FactorTerms otherTerms) {
         return new FactorIssue(
                 mixId,
                 revision,
@@ -114,7 +168,8 @@ public record FactorIssue(
                 profileId,
                 overrideBy,
                 overrideReason,
-                otherGrounds);
+                otherGrounds,
+                otherTerms);
     }
 
     /** Returns whether this revision hands out a factor. */

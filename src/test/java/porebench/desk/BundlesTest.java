@@ -93,6 +93,8 @@ class BundlesTest {
                     "form.determination",
                     "form.inForceFrom",
                     "form.recheckBy",
+                    "form.inForceAt",
+                    "form.conditions",
                     "form.approvedBy",
                     "form.reason",
                     "form.overrideBy",

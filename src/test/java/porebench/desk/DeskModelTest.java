@@ -142,7 +142,7 @@ class DeskModelTest {
                     List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))),
                     "entered",
                     refused -> seen.add(refused.size()));
-            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2)));
+            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2).atTime(12, 0)));
             held.end();
             assertThat(seen).containsExactly(0);
             assertThat(desk.book()).isSameAs(other);
@@ -164,7 +164,7 @@ class DeskModelTest {
             assertThat(desk.answer(question)).isEmpty();
             assertThat(desk.answer(question)).as("asked once").isEmpty();
             assertThat(held.count()).isEqualTo(1);
-            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2)));
+            desk.turnTo(Reading.of(other, LocalDate.of(2026, 3, 2).atTime(12, 0)));
             assertThat(desk.answer(question)).isEmpty();
             told[0] = 0;
             held.end();
@@ -278,7 +278,9 @@ class DeskModelTest {
         assertThat(Refused.by(out -> desk.keep(List.of(Draft.of(Samples.source("S-3", Role.FINE, "1"))), "new", out)))
                 .isEmpty();
         assertThat(desk.names().look(Samples.source("s-3", Role.FINE, "1"))).isPresent();
-        desk.turnTo(Reading.of(Books.fresh(folder.resolve("other.porebench")), LocalDate.of(2026, 3, 2)))
+        desk.turnTo(Reading.of(
+                        Books.fresh(folder.resolve("other.porebench")),
+                        LocalDate.of(2026, 3, 2).atTime(12, 0)))
                 .close();
         assertThat(desk.names().look(Samples.source("s-1", Role.FINE, "1"))).isEmpty();
         desk.book().close();

@@ -39,11 +39,11 @@ class CardStateTest {
     }
 
     private CardState state(FactorIssue issue, LocalDate day) {
-        return CardState.of(bench.evidence(), issue, day);
+        return CardState.of(bench.evidence(), issue, day.atTime(12, 0));
     }
 
     private FactorCard card(FactorIssue issue, LocalDate day) {
-        return FactorCard.of(bench.evidence(), issue, Optional.empty(), bench.book.head(), day);
+        return FactorCard.of(bench.evidence(), issue, Optional.empty(), bench.book.head(), day.atTime(12, 0));
     }
 
     @ParameterizedTest
@@ -66,7 +66,8 @@ class CardStateTest {
         FactorIssue issue = bench.issue(Bench.START);
         assertThat(state(issue, day)).isEqualTo(state);
         assertThat(card(issue, day).isMarked()).isEqualTo(!state.mayLeaveUnmarked());
-        assertThat(CardState.refusal(bench.evidence(), issue, day).isPresent()).isEqualTo(!state.mayLeaveUnmarked());
+        assertThat(CardState.refusal(bench.evidence(), issue, day.atTime(12, 0)).isPresent())
+                .isEqualTo(!state.mayLeaveUnmarked());
     }
 
     @Test
@@ -92,7 +93,8 @@ class CardStateTest {
                 issue.grounds());
         assertThat(state(other, Bench.START)).isEqualTo(CardState.NOT_ISSUED);
         assertThat(card(other, Bench.START).isMarked()).isTrue();
-        assertThat(CardState.refusal(bench.evidence(), other, Bench.START)).isPresent();
+        assertThat(CardState.refusal(bench.evidence(), other, Bench.START.atTime(12, 0)))
+                .isPresent();
     }
 
     @Test
@@ -105,8 +107,10 @@ class CardStateTest {
         assertThat(state(second, LATER)).isEqualTo(CardState.IN_FORCE);
         assertThat(card(first, Bench.START).lastDay()).isEqualTo(LATER.minusDays(1));
         assertThat(card(second, LATER).lastDay()).isEqualTo(second.recheckBy());
-        assertThat(CardState.refusal(bench.evidence(), LATER.minusDays(1))).isEmpty();
-        assertThat(CardState.refusal(bench.evidence(), first, LATER).map(Problem::code))
+        assertThat(CardState.refusal(bench.evidence(), LATER.minusDays(1).atTime(12, 0)))
+                .isEmpty();
+        assertThat(CardState.refusal(bench.evidence(), first, LATER.atTime(12, 0))
+                        .map(Problem::code))
                 .contains("issue.not-usable");
     }
 
@@ -119,7 +123,8 @@ class CardStateTest {
         assertThat(state(second, day.minusDays(1))).isEqualTo(CardState.IN_FORCE);
         assertThat(state(second, day)).isEqualTo(CardState.WITHDRAWN);
         assertThat(state(first, day)).isEqualTo(CardState.WITHDRAWN);
-        assertThat(CardState.refusal(bench.evidence(), day).map(Problem::code)).contains("issue.none-in-force");
+        assertThat(CardState.refusal(bench.evidence(), day.atTime(12, 0)).map(Problem::code))
+                .contains("issue.none-in-force");
         assertThat(card(second, LATER).lastDay()).isEqualTo(day.minusDays(1));
     }
 
@@ -140,7 +145,8 @@ class CardStateTest {
 
     @Test
     void withoutAnyRevisionNoCardLeaves() {
-        assertThat(CardState.refusal(bench.evidence(), Bench.START).map(Problem::code))
+        assertThat(CardState.refusal(bench.evidence(), Bench.START.atTime(12, 0))
+                        .map(Problem::code))
                 .contains("issue.none-in-force");
     }
 
@@ -148,7 +154,7 @@ class CardStateTest {
     void aMixWhoseFactorLapsedGivesNoCardAndSaysWhichRevisionItWas() {
         FactorIssue issue = bench.issue(Bench.START);
         LocalDate late = issue.recheckBy().plusDays(1);
-        assertThat(CardState.refusal(bench.evidence(), late))
+        assertThat(CardState.refusal(bench.evidence(), late.atTime(12, 0)))
                 .contains(Problem.error("factor", "issue.not-usable", "M-1", CardState.LAPSED.word(), 1));
     }
 

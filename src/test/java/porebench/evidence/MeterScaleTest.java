@@ -117,7 +117,7 @@ class MeterScaleTest {
         LocalDate day = Bench.START;
         FactorIssue issue = bench.issue(day);
         Evidence evidence = bench.evidence();
-        FactorCard card = FactorCard.of(evidence, issue, Optional.empty(), bench.book.head(), day);
+        FactorCard card = FactorCard.of(evidence, issue, Optional.empty(), bench.book.head(), day.atTime(12, 0));
         JudgedDetermination judged = evidence.determination(Bench.FIRST).orElseThrow();
         assertThat(card.divisionPercent()).isEqualByComparingTo("0.20");
         assertThat(evidence.divisionPercent(judged)).isEqualTo(0.20);

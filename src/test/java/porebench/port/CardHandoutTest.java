@@ -63,7 +63,8 @@ class CardHandoutTest {
     }
 
     private static CardHandout.Wish wish(LocalDate day, boolean marked) {
-        return new CardHandout.Wish(MIX, Optional.empty(), Paper.A6, marked, day, "R. Vale", "factor card");
+        return new CardHandout.Wish(
+                MIX, Optional.empty(), Paper.A6, marked, day.atTime(12, 0), "R. Vale", "factor card");
     }
 
     private Answer<CardHandout.Handed> save(Press by, LocalDate day, boolean marked) {
@@ -126,11 +127,18 @@ class CardHandoutTest {
         OutputFile file = OutputFile.fresh(folder.resolve("card.pdf"));
         assertThat(codes(handout.toFile(
                         new CardHandout.Wish(
-                                new MixId("M-9"), Optional.empty(), Paper.A6, true, DAY, "R. Vale", "card"),
+                                new MixId("M-9"),
+                                Optional.empty(),
+                                Paper.A6,
+                                true,
+                                DAY.atTime(12, 0),
+                                "R. Vale",
+                                "card"),
                         file)))
                 .containsExactly("book.not-there");
         assertThat(codes(handout.toFile(
-                        new CardHandout.Wish(MIX, Optional.of(7), Paper.A6, true, DAY, "R. Vale", "card"), file)))
+                        new CardHandout.Wish(MIX, Optional.of(7), Paper.A6, true, DAY.atTime(12, 0), "R. Vale", "card"),
+                        file)))
                 .containsExactly("issue.none-in-force");
     }
 
@@ -221,7 +229,7 @@ class CardHandoutTest {
     void whatIsRefusedIsNotOfferedToAPrinterEither() {
         Answer<CardHandout.Handed> answer = new CardHandout(book, new OnPaper(press, true), Locale.ENGLISH)
                 .toPrinter(new CardHandout.Wish(
-                        new MixId("M-9"), Optional.empty(), Paper.A6, true, DAY, "R. Vale", "card"))
+                        new MixId("M-9"), Optional.empty(), Paper.A6, true, DAY.atTime(12, 0), "R. Vale", "card"))
                 .orElseThrow();
         assertThat(answer.value()).isEmpty();
         assertThat(codes(answer)).containsExactly("book.not-there");

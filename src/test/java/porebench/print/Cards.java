@@ -14,6 +14,7 @@ import porebench.method.air.PassWindow;
 import porebench.method.profile.Profiles;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorTerms;
 import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.TakenDoubt;
@@ -125,6 +126,30 @@ public final class Cards {
     /** Returns a card of another revision. */
     public static FactorCard of(FactorCard card, FactorIssue issue) {
         return with(card, issue, card.wetSieved());
+    }
+
+    /** The most that a lab book takes as standing conditions, 200 characters, as wide as they come. */
+    public static final String WIDEST_CONDITIONS = "MIXWORKS MW ".repeat(16).strip() + " MWMWMWMW";
+
+    /** Returns a card of a factor that somebody checked, on terms of an hour and of standing conditions. */
+    public static FactorCard under(FactorCard card, String conditions) {
+        FactorTerms terms = new FactorTerms(FactorTerms.time("14:30"), conditions, "P. Linden");
+        return new FactorCard(
+                card.laboratory(),
+                card.mixId(),
+                card.mixTitle(),
+                card.sources(),
+                card.issue().under(terms),
+                card.state(),
+                card.lastDay(),
+                FactorTerms.time("07:05"),
+                card.wetSieved(),
+                card.targetAirPercent(),
+                card.airTolerancePercent(),
+                card.divisionPercent(),
+                card.window(),
+                card.rule(),
+                card.head());
     }
 
     public static FactorCard wetSieved(FactorCard card) {

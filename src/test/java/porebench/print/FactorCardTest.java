@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,6 +87,28 @@ class FactorCardTest {
                 .contains("One division in 10 is shown.")
                 .contains("one division of the gauge is 0.02 %")
                 .contains("4.00 3.6", "7.80 7.4");
+    }
+
+    @Test
+    void standingConditionsAndHoursStandOnTheCard() {
+        assertThat(english(Cards.under(Cards.usual(), "only with sand Alder; not for pumped mixes")))
+                .contains("Holds only: only with sand Alder; not for pumped mixes")
+                .contains("2026-11-25 14:30", "2027-11-24 07:05", "Checked by", "P. Linden");
+        assertThat(english(Cards.usual())).doesNotContain("Holds only", "Checked by", ":30");
+    }
+
+    /** Whoever works by the card must read every word: on the smallest card, beside everything else that is long. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Paper.class,
+            names = {"A6", "CARD_4X6"})
+    void theLongestConditionsAreNeverCut(Paper paper) {
+        assertThat(Cards.WIDEST_CONDITIONS).hasSize(200);
+        for (Locale locale : List.of(Locale.ENGLISH, Locale.forLanguageTag("es"))) {
+            String text = Presses.text(
+                    Cards.under(Cards.everythingLong("-0.35", true), Cards.WIDEST_CONDITIONS), paper, locale);
+            assertThat(text.replaceAll("\\s+", " ")).contains(Cards.WIDEST_CONDITIONS);
+        }
     }
 
     @Test

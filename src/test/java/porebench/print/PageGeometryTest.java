@@ -63,6 +63,11 @@ class PageGeometryTest {
                 Cards.in(CardState.EVIDENCE_CHANGED, Cards.everythingLong("-0.35", true)),
                 Cards.in(CardState.LAPSED, Cards.training("-0.35", true)),
                 Cards.takenOn(Cards.everythingLong("-0.35", true), Cards.LONG_TITLE, "M. Ash", "R. Vale", "T. Oak"),
+                Cards.under(Cards.usual(), "only with sand Alder; not for pumped mixes"),
+                Cards.under(Cards.everythingLong("-0.35", true), Cards.WIDEST_CONDITIONS),
+                Cards.under(
+                        Cards.takenOn(Cards.training("-0.35", true), Cards.LONG_TITLE, "M. Ash", "R. Vale", "T. Oak"),
+                        Cards.WIDEST_CONDITIONS),
                 Cards.training("0.3", false),
                 Cards.training("-0.35", true));
     }

@@ -51,7 +51,7 @@ public final class CardCommand extends BookCommand {
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
             Answer<CardHandout.Handed> answer = handout.toFile(
                     new CardHandout.Wish(
-                            mixId, Optional.empty(), paper, marked, here().today(), name, words().get("card.why")),
+                            mixId, Optional.empty(), paper, marked, here().now(), name, words().get("card.why")),
                     whereTo.file(out));
             CommandOutcome outcome = answer.value()
                     .map(handed -> CommandOutcome.done(new CardReport(handed), answer.problems()))
@@ -74,6 +74,9 @@ public final class CardCommand extends BookCommand {
             json.text("mixId", issue.mixId().text());
             json.whole("revision", issue.revision());
             json.number("factorPercent", issue.factorPercent());
+            json.text("inForceFrom", issue.inForceFrom().toString());
+            json.text("inForceAt", Optional.of(issue.terms().atText()).filter(at -> !at.isEmpty()));
+            json.text("conditions", Optional.of(issue.terms().conditions()).filter(only -> !only.isEmpty()));
             json.whole("number", handed.print().number());
             json.text("paper", handed.print().paper());
             json.text("state", handed.card().state().symbol());
@@ -90,6 +93,15 @@ public final class CardCommand extends BookCommand {
                 page.row(words().get("card.factor"), shown().exact(issue.factorPercent()), words().get("unit.air"));
             }
             page.row(words().get("card.revision"), Integer.toString(issue.revision()), "");
+            if (issue.terms().at().isPresent()) {
+                page.row(
+                        words().get("card.in-force-from"),
+                        issue.inForceFrom() + " " + issue.terms().atText(),
+                        "");
+            }
+            if (!issue.terms().conditions().isBlank()) {
+                page.line(words().get("issue.conditions", issue.terms().conditions()));
+            }
         }
     }
 }

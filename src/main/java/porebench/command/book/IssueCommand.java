@@ -26,6 +26,7 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.trial.StopRule;
 import porebench.record.FactorIssue;
+import porebench.record.FactorTerms;
 import porebench.record.RecordKind;
 import porebench.record.TakenDoubt;
 import porebench.record.book.Draft;
@@ -55,6 +56,12 @@ public final class IssueCommand extends BookCommand {
 
     @Option(names = "--from", paramLabel = "<date>")
     private @Nullable LocalDate from;
+
+    @Option(names = "--at", paramLabel = "<HH:mm>")
+    private @Nullable String at;
+
+    @Option(names = "--conditions", paramLabel = "<text>")
+    private String conditions = "";
 
     @Option(names = "--recheck-by", paramLabel = "<date>")
     private @Nullable LocalDate recheckBy;
@@ -102,6 +109,9 @@ public final class IssueCommand extends BookCommand {
         if (basis.isEmpty()) {
             return CommandOutcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
         }
+        if (at != null && FactorTerms.time(at).isEmpty()) {
+            return CommandOutcome.refused(Problem.error("inForceAt", "form.not-a-time", at));
+        }
         Issuing.Decision decision = new Issuing.Decision(
                 basis.get(),
                 Optional.ofNullable(from).orElse(here().today()),
@@ -109,7 +119,8 @@ public final class IssueCommand extends BookCommand {
                 who.name(here()),
                 approvedBy,
                 reason,
-                takingOn(Issuing.doubts(evidence, scatter, basis.get())));
+                takingOn(Issuing.doubts(evidence, scatter, basis.get())),
+                new FactorTerms(Optional.ofNullable(at).flatMap(FactorTerms::time), conditions.strip(), ""));
         Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
         return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
     }
@@ -177,6 +188,10 @@ public final class IssueCommand extends BookCommand {
                 .text("meterType", issue -> issue.meterType().name())
                 .text("inForceFrom", issue -> issue.inForceFrom().toString())
                 .text("recheckBy", issue -> issue.recheckBy().toString())
+                .field((json, issue) ->
+                        json.text("inForceAt", said(issue.terms().atText())))
+                .field((json, issue) ->
+                        json.text("conditions", said(issue.terms().conditions())))
                 .text("issuedBy", FactorIssue::issuedBy)
                 .field((json, issue) -> json.text("overrideBy", first(issue).map(TakenDoubt::by)))
                 .field((json, issue) -> json.text("overrideReason", first(issue).map(TakenDoubt::reason)))
@@ -185,13 +200,19 @@ public final class IssueCommand extends BookCommand {
                                 "issue.issued",
                                 Integer.toString(issue.revision()),
                                 shown().exact(issue.factorPercent()),
-                                issue.inForceFrom().toString(),
+                                (issue.inForceFrom() + " " + issue.terms().atText()).strip(),
                                 issue.recheckBy().toString(),
                                 issue.issuedBy()))
+                .alone((page, issue) -> said(issue.terms().conditions())
+                        .ifPresent(only -> page.line(words().get("issue.conditions", only))))
                 .field((json, issue) -> json.list("doubts", issue.takenOn(), doubts::json))
                 .alone((page, issue) -> issue.takenOn().forEach(doubt -> doubts.rows(page, doubt)))
                 .field((json, issue) -> stopReport.json(json, stop))
                 .alone((page, issue) -> stop.ifPresent(rule -> page.line(stopReport.sentence(rule))));
+    }
+
+    private static Optional<String> said(String text) {
+        return Optional.of(text).filter(any -> !any.isEmpty());
     }
 
     private static Optional<TakenDoubt> first(FactorIssue issue) {

@@ -2,6 +2,7 @@ package porebench.command.book;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
 import porebench.evidence.FactorState;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.Coverage;
@@ -57,12 +59,13 @@ public final class RegisterCommand extends BookCommand {
 
     @Override
     protected CommandOutcome carryOut() {
-        LocalDate day = on == null ? here().today() : on;
+        LocalDateTime moment = on == null ? here().now() : Moments.endOf(on);
+        LocalDate day = moment.toLocalDate();
         try (LabBook book = open()) {
             Progress progress = here().progress();
             LaboratoryStanding standing =
                     anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
-            List<RegisterRow> rows = standing.rows(day);
+            List<RegisterRow> rows = standing.rows(moment);
             Optional<Problem> refused = write(book, day, rows);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())
@@ -145,7 +148,13 @@ public final class RegisterCommand extends BookCommand {
                     .field((json, row) -> json.whole("revision", row.revision()))
                     .cell("register.revision", row -> or(row.revision()))
                     .field((json, row) -> json.date("inForceFrom", row.inForceFrom()))
-                    .cell("register.in-force-from", row -> or(row.inForceFrom()))
+                    .field((json, row) ->
+                            json.text("inForceAt", said(row.terms().atText())))
+                    .field((json, row) ->
+                            json.text("conditions", said(row.terms().conditions())))
+                    .cell(
+                            "register.in-force-from",
+                            row -> (or(row.inForceFrom()) + " " + row.terms().atText()).strip())
                     .field((json, row) -> json.date("recheckBy", row.recheckBy()))
                     .cell("register.recheck-by", row -> or(row.recheckBy()))
                     .whole("countedTrials", "register.trials", RegisterRow::countedTrials)
@@ -182,6 +191,10 @@ public final class RegisterCommand extends BookCommand {
                                     problemText().say(missing)));
                 }
             }
+        }
+
+        private static Optional<String> said(String text) {
+            return Optional.of(text).filter(any -> !any.isEmpty());
         }
 
         private static String or(Optional<?> value) {

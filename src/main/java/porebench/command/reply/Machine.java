@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,6 +44,11 @@ public record Machine(
     /** Returns what hears how far a command is. */
     public Progress progress() {
         return line.<Progress>map(shown -> shown).orElse(Progress.UNHEARD);
+    }
+
+    /** Returns the day and time it is. */
+    public LocalDateTime now() {
+        return LocalDateTime.now(clock.withZone(zone));
     }
 
     /** Returns today's date. */

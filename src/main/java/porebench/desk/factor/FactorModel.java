@@ -1,7 +1,5 @@
 package porebench.desk.factor;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -9,7 +7,6 @@ import porebench.desk.DeskModel;
 import porebench.desk.KeptDraft;
 import porebench.desk.LiveDraft;
 import porebench.desk.Outcome;
-import porebench.desk.form.Days;
 import porebench.desk.form.DraftModel;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
@@ -195,33 +192,23 @@ final class FactorModel extends DraftModel {
     }
 
     private Answer<FactorIssue> attempt() {
-        List<Problem> problems = new ArrayList<>();
-        date(FactorIssueColumns.IN_FORCE_FROM, problems);
-        date(FactorIssueColumns.RECHECK_BY, problems);
         if (desk.evidence().isEmpty()) {
             return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
         }
-        if (chosen().isEmpty()) {
-            problems.add(Problem.error("determination", "issue.determination-unknown", draft().text(DETERMINATION)));
-        }
-        if (!problems.isEmpty()) {
-            return Answer.refused(problems);
-        }
-        return Issuing.issue(desk.evidence().get(), desk.scatter(), decision().orElseThrow());
+        List<Problem> problems = typed().problems();
+        return problems.isEmpty()
+                ? Issuing.issue(
+                        desk.evidence().get(), desk.scatter(), decision().orElseThrow())
+                : Answer.refused(problems);
     }
 
-    /** Returns what is decided in the form; empty while its determination or its first day is not known. */
+    private TypedDecision typed() {
+        return new TypedDecision(draft(), chosen(), desk.person(), takingOn());
+    }
+
+    /** Returns what is decided in the form; empty while it is no decision yet. */
     private Optional<Issuing.Decision> decision() {
-        Optional<LocalDate> recheck = date(FactorIssueColumns.RECHECK_BY, new ArrayList<>());
-        return chosen().flatMap(judged -> date(FactorIssueColumns.IN_FORCE_FROM, new ArrayList<>())
-                .map(from -> new Issuing.Decision(
-                        judged.determination().value().id(),
-                        from,
-                        recheck,
-                        desk.person(),
-                        draft().text(FactorIssueColumns.APPROVED_BY),
-                        draft().text(FactorIssueColumns.REASON),
-                        takingOn())));
+        return typed().decision();
     }
 
     private Optional<TakingOn> takingOn() {
@@ -271,15 +258,6 @@ final class FactorModel extends DraftModel {
         }
     }
 
-    private Optional<LocalDate> date(Column<?, LocalDate> column, List<Problem> problems) {
-        Optional<LocalDate> day = Days.parse(draft().text(column));
-        Optional<Problem> wrong = day.isEmpty()
-                ? Optional.of(Problem.error(column.field(), "form.not-a-date", draft().text(column)))
-                : day.flatMap(typed -> Days.checkYear(column.field(), typed));
-        wrong.ifPresent(problems::add);
-        return day.filter(any -> wrong.isEmpty());
-    }
-
     /**
      * Issues the next revision.
      *
@@ -308,12 +286,12 @@ final class FactorModel extends DraftModel {
 
     /** Returns how it stands with the factor today. */
     Optional<FactorState> state() {
-        return desk.evidence().map(known -> known.stateOn(desk.tools().today()));
+        return desk.evidence().map(known -> known.stateAt(desk.tools().now()));
     }
 
     /** Returns the revision in force today. */
     Optional<FactorIssue> inForce() {
-        return desk.evidence().flatMap(known -> known.inForceOn(desk.tools().today()));
+        return desk.evidence().flatMap(known -> known.inForceAt(desk.tools().now()));
     }
 
     List<FactorIssue> revisions() {
@@ -390,7 +368,7 @@ final class FactorModel extends DraftModel {
                 Optional.of(issue.revision()),
                 paper,
                 marked,
-                desk.tools().today(),
+                desk.tools().now(),
                 desk.person(),
                 why);
     }

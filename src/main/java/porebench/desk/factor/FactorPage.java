@@ -147,14 +147,23 @@ public final class FactorPage implements Screen {
                         80,
                         issue -> texts.get(
                                 "history.percent", desk.tools().numbers().show(issue.factorPercent()))),
-                new ShownColumn<>(texts.get("history.from"), 100, issue -> Days.show(issue.inForceFrom())),
+                new ShownColumn<>(texts.get("history.from"), 115, FactorPage::from),
                 new ShownColumn<>(
                         texts.get("history.recheck"),
                         100,
                         issue -> issue.isIssue() ? Days.show(issue.recheckBy()) : ""),
                 new ShownColumn<>(texts.get("history.issued"), 120, FactorIssue::issuedBy),
                 new ShownColumn<>(texts.get("history.approved"), 120, FactorIssue::approvedBy),
-                new ShownColumn<>(texts.get("history.reason"), 260, FactorIssue::reason));
+                new ShownColumn<>(texts.get("history.reason"), 260, FactorIssue::reason),
+                new ShownColumn<>(
+                        texts.get("history.conditions"),
+                        200,
+                        issue -> issue.terms().conditions()));
+    }
+
+    /** Returns from when a revision holds: its first day, and the hour where it says one. */
+    private static String from(FactorIssue issue) {
+        return (Days.show(issue.inForceFrom()) + " " + issue.terms().atText()).strip();
     }
 
     private JPanel historyHead() {
@@ -200,7 +209,7 @@ public final class FactorPage implements Screen {
         dates.say(inForce.map(issue -> texts.get(
                         "head.dates",
                         Integer.toString(issue.revision()),
-                        Days.show(issue.inForceFrom()),
+                        from(issue),
                         Days.show(issue.recheckBy()),
                         issue.meterType().name()))
                 .orElse(""));

@@ -38,7 +38,9 @@ import porebench.record.column.FactorIssueColumns;
 final class IssueForm {
     private static final List<Column<FactorIssue, ?>> TYPED = List.of(
             FactorIssueColumns.IN_FORCE_FROM,
+            FactorIssueColumns.IN_FORCE_AT,
             FactorIssueColumns.RECHECK_BY,
+            FactorIssueColumns.CONDITIONS,
             FactorIssueColumns.APPROVED_BY,
             FactorIssueColumns.REASON);
 

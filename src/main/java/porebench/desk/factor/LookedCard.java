@@ -47,7 +47,7 @@ final class LookedCard {
                         issue,
                         desk.laboratory(),
                         head,
-                        desk.tools().today()));
+                        desk.tools().now()));
     }
 
     Optional<FactorCard> card() {

@@ -39,11 +39,16 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
         LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
         LocalDate from = newest.isAfter(today) ? newest : today;
         LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
+        String hour = evidence.newestIssue()
+                .filter(issue -> issue.inForceFrom().equals(from))
+                .map(issue -> issue.terms().atText())
+                .orElse("");
         return TypedDraft.BLANK
                 .with(
                         FactorModel.DETERMINATION,
                         proposed.map(judged -> id(judged).text()).orElse(""))
                 .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(from))
+                .with(FactorIssueColumns.IN_FORCE_AT, hour)
                 .with(FactorIssueColumns.RECHECK_BY, Days.show(recheck));
     }
 

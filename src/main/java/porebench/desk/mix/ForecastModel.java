@@ -191,7 +191,7 @@ final class ForecastModel {
                         .isPresent())
                 .filter(evidence -> draft.isPresent()
                         && !draft.get().hasSameAggregatesAs(evidence.mix().value()))
-                .flatMap((Evidence evidence) -> evidence.inForceOn(desk.tools().today()));
+                .flatMap((Evidence evidence) -> evidence.inForceAt(desk.tools().now()));
         return inForce.map(issue -> texts.get(
                         "forecast.consequence",
                         numbers.show(issue.factorPercent()),

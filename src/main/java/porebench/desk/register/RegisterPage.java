@@ -115,7 +115,7 @@ public final class RegisterPage implements Screen {
                                 row -> row.factorPercent().map(numbers::show).orElse(""))
                         .sortedBy(row -> row.factorPercent().orElse(BELOW_ALL)),
                 day("register.uncovered", RegisterRow::uncoveredSince),
-                day("register.since", RegisterRow::inForceFrom),
+                since(),
                 day("register.recheck", RegisterRow::recheckBy),
                 new ShownColumn<>(
                         texts.get("register.revision"),
@@ -128,11 +128,26 @@ public final class RegisterPage implements Screen {
                         .sortedBy(RegisterPage::meters),
                 day("register.tested", row -> row.trials().lastOn()),
                 new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
-                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
+                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords),
+                new ShownColumn<>(
+                        texts.get("register.conditions"),
+                        120,
+                        row -> row.terms().conditions()));
     }
 
     private static String meters(RegisterRow row) {
         return row.trials().meters().stream().map(MeterId::text).collect(Collectors.joining(", "));
+    }
+
+    /** Since when the factor holds: its first day, and the hour where it says one. */
+    private ShownColumn<RegisterRow> since() {
+        return new ShownColumn<RegisterRow>(
+                        texts.get("register.since"),
+                        95,
+                        row -> (row.inForceFrom().map(Days::show).orElse("") + " "
+                                        + row.terms().atText())
+                                .strip())
+                .sortedBy(row -> row.inForceFrom().orElse(LocalDate.MIN));
     }
 
     private ShownColumn<RegisterRow> day(String key, Function<RegisterRow, Optional<LocalDate>> day) {

@@ -1,6 +1,8 @@
 package porebench.evidence.issue;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -182,12 +184,23 @@ final class IssueDoubts {
         return problems;
     }
 
-    /** Returns why a factor cannot hold from a day: it would hold before the last trial it rests on was made. */
-    Optional<Problem> beforeEvidence(LocalDate from) {
+    /**
+     * Returns why a factor cannot hold from a moment: it would hold before the last trial it rests on was made. One that says no hour
+     * may begin on the day of that trial.
+     */
+    Optional<Problem> beforeEvidence(LocalDateTime from) {
+        boolean saysHour = !from.toLocalTime().equals(LocalTime.MIN);
         return counting().stream()
-                .map(trial -> trial.trial().value().testedAt().toLocalDate())
-                .max(LocalDate::compareTo)
-                .filter(from::isBefore)
-                .map(last -> Problem.error("inForceFrom", "issue.before-evidence", from.toString(), last.toString()));
+                .map(trial -> trial.trial().value().testedAt())
+                .max(LocalDateTime::compareTo)
+                .filter(last ->
+                        from.isBefore(saysHour ? last : last.toLocalDate().atStartOfDay()))
+                .map(last -> from.toLocalDate().equals(last.toLocalDate())
+                        ? Problem.error("inForceAt", "issue.before-last-trial", Issuing.said(from), Issuing.said(last))
+                        : Problem.error(
+                                "inForceFrom",
+                                "issue.before-evidence",
+                                Issuing.said(from),
+                                last.toLocalDate().toString()));
     }
 }

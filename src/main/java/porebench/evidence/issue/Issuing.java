@@ -2,6 +2,8 @@ package porebench.evidence.issue;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +19,7 @@ import porebench.method.trial.StopRule;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorTerms;
 import porebench.record.Grounds;
 import porebench.record.TakenDoubt;
 import porebench.record.id.DeterminationId;
@@ -43,6 +46,7 @@ public final class Issuing {
      * @param approvedBy who approves it, may be empty unless the profile asks for a second person
      * @param reason why
      * @param takingOn who takes on which doubts, and why; empty when nobody takes on any
+     * @param terms from which hour of the first day it holds, under which conditions, and who checked it
      */
     public record Decision(
             DeterminationId determinationId,
@@ -51,7 +55,8 @@ public final class Issuing {
             String issuedBy,
             String approvedBy,
             String reason,
-            Optional<TakingOn> takingOn) {
+            Optional<TakingOn> takingOn,
+            FactorTerms terms) {
         /** Makes a decision in which nobody takes anything on. */
         public Decision(
                 DeterminationId determinationId,
@@ -61,6 +66,28 @@ public final class Issuing {
                 String approvedBy,
                 String reason) {
             this(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, Optional.empty());
+        }
+
+        /** Makes a decision that holds from the start of its first day, without conditions. */
+        public Decision(
+                DeterminationId determinationId,
+                LocalDate inForceFrom,
+                Optional<LocalDate> recheckBy,
+                String issuedBy,
+                String approvedBy,
+                String reason,
+                Optional<TakingOn> takingOn) {
+            this(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, FactorTerms.NONE);
+        }
+
+        /** Returns the same decision on other terms. */
+        public Decision under(FactorTerms other) {
+            return new Decision(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, other);
+        }
+
+        /** Returns the moment from which it holds. */
+        LocalDateTime begins() {
+            return inForceFrom.atTime(terms.at().orElse(LocalTime.MIN));
         }
     }
 
@@ -98,7 +125,7 @@ public final class Issuing {
         basis.ifPresent(judged -> {
             IssueDoubts doubts = new IssueDoubts(evidence, judged);
             problems.addAll(doubts.impossible());
-            doubts.beforeEvidence(decision.inForceFrom()).ifPresent(problems::add);
+            doubts.beforeEvidence(decision.begins()).ifPresent(problems::add);
             problems.addAll(doubts.beforeStone(decision.inForceFrom()));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
         });
@@ -133,7 +160,8 @@ public final class Issuing {
                 who,
                 decision.approvedBy(),
                 "",
-                Optional.empty());
+                Optional.empty(),
+                decision.terms());
         return basis(new ArrayList<>(), evidence, decision.determinationId())
                 .filter(any -> !recheckBy(evidence, decision).isBefore(decision.inForceFrom()))
                 .map(judged -> revision(evidence, seen, judged, List.of()));
@@ -159,7 +187,8 @@ public final class Issuing {
                 evidence.profile().id(),
                 "",
                 "",
-                grounds(evidence, basis, taken, FactorOrigin.HERE));
+                grounds(evidence, basis, taken, FactorOrigin.HERE),
+                decision.terms());
     }
 
     static Grounds grounds(Evidence evidence, JudgedDetermination basis, List<TakenDoubt> taken, FactorOrigin origin) {
@@ -175,7 +204,8 @@ public final class Issuing {
     private static boolean isTheSame(FactorIssue newest, FactorIssue next) {
         return newest.isIssue()
                 && newest.determinationId().equals(next.determinationId())
-                && newest.inForceFrom().equals(next.inForceFrom())
+                && newest.begins().equals(next.begins())
+                && newest.terms().equals(next.terms())
                 && newest.recheckBy().equals(next.recheckBy())
                 && newest.factorPercent().compareTo(next.factorPercent()) == 0
                 && newest.reason().equals(next.reason())
@@ -265,13 +295,20 @@ public final class Issuing {
                     usualRecheck(evidence, decision).toString()));
         }
         evidence.newestIssue()
-                .filter(newest -> decision.inForceFrom().isBefore(newest.inForceFrom()))
+                .filter(newest -> decision.begins().isBefore(newest.begins()))
                 .ifPresent(newest -> problems.add(Problem.error(
                         "inForceFrom",
                         "issue.starts-before-last",
-                        decision.inForceFrom().toString(),
+                        said(decision.begins()),
                         newest.revision(),
-                        newest.inForceFrom().toString())));
+                        said(newest.begins()))));
+    }
+
+    /** Returns a day, with its hour where that is no start of a day. */
+    static String said(LocalDateTime moment) {
+        LocalTime time = moment.toLocalTime();
+        String day = moment.toLocalDate().toString();
+        return time.equals(LocalTime.MIN) ? day : day + " " + FactorTerms.written(time);
     }
 
     /** Returns what is wrong where the profile asks that a second person approves. */

@@ -49,7 +49,7 @@ public final class Verifying {
         basis.ifPresent(judged -> {
             IssueDoubts doubts = new IssueDoubts(evidence, judged);
             problems.addAll(doubts.impossible());
-            doubts.beforeEvidence(issue.inForceFrom()).ifPresent(problems::add);
+            doubts.beforeEvidence(issue.begins()).ifPresent(problems::add);
             checkFactor(issue, judged).ifPresent(problems::add);
             taken.addAll(TakingOn.takeOn(problems, doubts.all(Issuing.stop(evidence, scatter, judged)), takingOn));
         });
@@ -97,7 +97,7 @@ public final class Verifying {
         }
         IssueDoubts doubts = new IssueDoubts(evidence, basis.get());
         problems.addAll(doubts.impossible());
-        doubts.beforeEvidence(issue.inForceFrom()).ifPresent(problems::add);
+        doubts.beforeEvidence(issue.begins()).ifPresent(problems::add);
         checkFactor(issue, basis.get()).map(Problem::asWarning).ifPresent(problems::add);
         Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy())
                 .map(Problem::asWarning)

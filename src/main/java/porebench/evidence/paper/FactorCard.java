@@ -2,6 +2,8 @@ package porebench.evidence.paper;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import porebench.evidence.CardState;
@@ -29,6 +31,7 @@ import porebench.record.id.MixId;
  * @param issue the revision on the card
  * @param state how it stands with that revision on the day the card is made; it decides whether the card is marked
  * @param lastDay the last day it holds: the day to recheck by, or the one before a later revision begins, if that is known
+ * @param until the hour of that day at which a later revision takes its place; empty when it holds to the end of the day
  * @param wetSieved whether the concrete is wet-sieved over 37.5 mm before the air test; factor and target are then for the
  *     sieved concrete
  * @param targetAirPercent the mix's target air, in %
@@ -46,6 +49,7 @@ public record FactorCard(
         FactorIssue issue,
         CardState state,
         LocalDate lastDay,
+        Optional<LocalTime> until,
         boolean wetSieved,
         BigDecimal targetAirPercent,
         BigDecimal airTolerancePercent,
@@ -58,13 +62,47 @@ public record FactorCard(
         sources = List.copyOf(sources);
     }
 
+    /** A card that holds to the end of its last day. */
+    public FactorCard(
+            Optional<Laboratory> laboratory,
+            MixId mixId,
+            String mixTitle,
+            List<String> sources,
+            FactorIssue issue,
+            CardState state,
+            LocalDate lastDay,
+            boolean wetSieved,
+            BigDecimal targetAirPercent,
+            BigDecimal airTolerancePercent,
+            BigDecimal divisionPercent,
+            PassWindow window,
+            String rule,
+            Head head) {
+        this(
+                laboratory,
+                mixId,
+                mixTitle,
+                sources,
+                issue,
+                state,
+                lastDay,
+                Optional.empty(),
+                wetSieved,
+                targetAirPercent,
+                airTolerancePercent,
+                divisionPercent,
+                window,
+                rule,
+                head);
+    }
+
     /**
-     * Returns the card of one revision of a mix's factor as it stands on a day.
+     * Returns the card of one revision of a mix's factor as it stands at a moment.
      *
      * @param head how far the lab book reaches
      */
     public static FactorCard of(
-            Evidence evidence, FactorIssue issue, Optional<Laboratory> laboratory, Head head, LocalDate day) {
+            Evidence evidence, FactorIssue issue, Optional<Laboratory> laboratory, Head head, LocalDateTime moment) {
         MixDesign mix = evidence.mix().value();
         Profile profile = evidence.profile();
         BigDecimal tolerance = mix.airTolerancePercent()
@@ -83,8 +121,9 @@ public record FactorCard(
                 mix.title(),
                 sourceNames(evidence),
                 issue,
-                CardState.of(evidence, issue, day),
-                lastDay(evidence, issue),
+                CardState.of(evidence, issue, moment),
+                end(evidence, issue).map(FactorCard::lastDay).orElse(issue.recheckBy()),
+                end(evidence, issue).map(LocalDateTime::toLocalTime).filter(time -> !time.equals(LocalTime.MIN)),
                 mix.batch().wetSieved(),
                 target,
                 tolerance,
@@ -94,15 +133,21 @@ public record FactorCard(
                 head);
     }
 
-    private static LocalDate lastDay(Evidence evidence, FactorIssue issue) {
+    /** Returns when a later revision begins, where that is known and comes before the day to recheck by has passed. */
+    private static Optional<LocalDateTime> end(Evidence evidence, FactorIssue issue) {
         return evidence.issues().stream()
                 .map(Version::value)
                 .filter(other -> other.revision() > issue.revision())
-                .map(other -> other.inForceFrom().minusDays(1))
-                .filter(day -> !day.isBefore(issue.inForceFrom()))
-                .filter(day -> day.isBefore(issue.recheckBy()))
-                .min(LocalDate::compareTo)
-                .orElse(issue.recheckBy());
+                .map(FactorIssue::begins)
+                .filter(next -> next.isAfter(issue.begins()))
+                .filter(next -> !lastDay(next).isBefore(issue.inForceFrom()))
+                .filter(next -> next.isBefore(issue.recheckBy().plusDays(1).atStartOfDay()))
+                .min(LocalDateTime::compareTo);
+    }
+
+    /** Returns the last day before a moment: that of the moment itself where it is no start of a day. */
+    private static LocalDate lastDay(LocalDateTime next) {
+        return next.toLocalTime().equals(LocalTime.MIN) ? next.toLocalDate().minusDays(1) : next.toLocalDate();
     }
 
     /** Returns whether it comes from a training book or rests on simulated trials, whatever book it stands in. */

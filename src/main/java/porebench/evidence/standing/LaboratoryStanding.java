@@ -1,8 +1,10 @@
 package porebench.evidence.standing;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +19,7 @@ import porebench.evidence.EvidenceReader;
 import porebench.evidence.LaboratoryEquipment;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.MixScatter;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
@@ -39,7 +42,7 @@ public final class LaboratoryStanding {
      * The way in which summaries are worked out and written. It is counted up whenever either changes; those of another edition are
      * worked out anew.
      */
-    public static final int EDITION = 3;
+    public static final int EDITION = 4;
 
     /** So few mixes are rather worked out again at the next opening than kept at once: each keeping waits for the disk. */
     private static final int TOO_FEW_TO_KEEP = 50;
@@ -223,9 +226,21 @@ public final class LaboratoryStanding {
         return upTo;
     }
 
-    /** Returns the line of every mix in the register as it stands on a day, in the order of their ids. */
+    /** Returns the line of every mix in the register as it stands on a day, at its end, in the order of their ids. */
     public List<RegisterRow> rows(LocalDate day) {
-        return lines.values().stream().map(line -> line.register().on(day)).toList();
+        return rows(Moments.endOf(day));
+    }
+
+    /** Returns the line of every mix in the register as it stands at a moment, in the order of their ids. */
+    public List<RegisterRow> rows(LocalDateTime moment) {
+        return lines.values().stream().map(line -> line.register().at(moment)).toList();
+    }
+
+    /** Returns the first moment after one at which the line of any mix becomes another, though nothing is kept; empty for none. */
+    public Optional<LocalDateTime> changesAfter(LocalDateTime moment) {
+        return lines.values().stream()
+                .flatMap(line -> line.register().changesAfter(moment).stream())
+                .min(Comparator.naturalOrder());
     }
 
     /** Returns how many of the laboratory's mixes had a factor that might be used, over the days of its lab book. */

@@ -2,6 +2,7 @@ package porebench.evidence.standing;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,25 +17,27 @@ import java.util.stream.Stream;
 import porebench.evidence.CoveredSpell;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.TrialsBehind;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
+import porebench.record.FactorTerms;
 import porebench.record.book.Version;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
 /**
- * The line of one mix in the register on every day, as long as nothing is kept that changes it: a row holds from a day on, until
- * the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, and where a
+ * The line of one mix in the register at every moment, as long as nothing is kept that changes it: a row holds from a moment on,
+ * until the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, and where a
  * source becomes another stone.
  */
 final class RegisterLine {
     /** How many parts of its text stand before the rows. */
     private static final int HEAD = 5;
 
-    private final NavigableMap<LocalDate, RegisterRow> rows;
+    private final NavigableMap<LocalDateTime, RegisterRow> rows;
     private final LocalDate known;
     private final List<CoveredSpell> covered;
 
@@ -44,7 +47,7 @@ final class RegisterLine {
      * @param known the first day on which the lab book knew the mix, by UTC
      * @param covered the times in which it had a factor that might be used
      */
-    private RegisterLine(NavigableMap<LocalDate, RegisterRow> rows, LocalDate known, List<CoveredSpell> covered) {
+    private RegisterLine(NavigableMap<LocalDateTime, RegisterRow> rows, LocalDate known, List<CoveredSpell> covered) {
         this.rows = rows;
         this.known = known;
         this.covered = List.copyOf(covered);
@@ -52,23 +55,24 @@ final class RegisterLine {
 
     /** Returns the line of a mix of which everything is known. */
     static RegisterLine of(Evidence evidence) {
-        SortedSet<LocalDate> days = new TreeSet<>();
-        days.add(LocalDate.MIN);
+        SortedSet<LocalDateTime> moments = new TreeSet<>();
+        moments.add(LocalDateTime.MIN);
         int notice = evidence.profile().count(FigureName.RECHECK_NOTICE_DAYS);
         for (Version<FactorIssue> version : evidence.issues()) {
             FactorIssue issue = version.value();
-            days.add(issue.inForceFrom());
-            days.add(issue.recheckBy().minusDays(notice));
-            days.add(issue.recheckBy().plusDays(1));
+            moments.add(issue.inForceFrom().atStartOfDay());
+            moments.add(issue.begins());
+            moments.add(issue.recheckBy().minusDays(notice).atStartOfDay());
+            moments.add(issue.recheckBy().plusDays(1).atStartOfDay());
         }
         evidence.stones().stream()
                 .flatMap(story -> story.periods().stream())
-                .forEach(period -> period.from().ifPresent(days::add));
-        NavigableMap<LocalDate, RegisterRow> rows = new TreeMap<>();
-        for (LocalDate day : days) {
-            RegisterRow row = RegisterRow.of(evidence, day);
+                .forEach(period -> period.from().ifPresent(day -> moments.add(day.atStartOfDay())));
+        NavigableMap<LocalDateTime, RegisterRow> rows = new TreeMap<>();
+        for (LocalDateTime moment : moments) {
+            RegisterRow row = RegisterRow.of(evidence, moment);
             if (rows.isEmpty() || !rows.lastEntry().getValue().equals(row)) {
-                rows.put(day, row);
+                rows.put(moment, row);
             }
         }
         LocalDate kept = evidence.firstKept().atOffset(ZoneOffset.UTC).toLocalDate();
@@ -90,9 +94,19 @@ final class RegisterLine {
         return covered;
     }
 
-    /** Returns the row of a day. */
+    /** Returns the row of a day, at its end. */
     RegisterRow on(LocalDate day) {
-        return rows.floorEntry(day).getValue();
+        return at(Moments.endOf(day));
+    }
+
+    /** Returns the row of a moment. */
+    RegisterRow at(LocalDateTime moment) {
+        return rows.floorEntry(moment).getValue();
+    }
+
+    /** Returns the first moment after one at which another row begins; empty when none does. */
+    Optional<LocalDateTime> changesAfter(LocalDateTime moment) {
+        return Optional.ofNullable(rows.higherKey(moment));
     }
 
     /** Returns the line as a text. */
@@ -108,7 +122,7 @@ final class RegisterLine {
                         .map(LocalDate::toString)
                         .toList())));
         rows.forEach((from, row) -> parts.add(Joined.of(List.of(
-                from.equals(LocalDate.MIN) ? "" : from.toString(),
+                from.equals(LocalDateTime.MIN) ? "" : from.toString(),
                 row.state().name(),
                 or(row.factorPercent()),
                 or(row.revision()),
@@ -116,7 +130,10 @@ final class RegisterLine {
                 or(row.recheckBy()),
                 trials(row.trials()),
                 or(row.uncoveredSince()),
-                Joined.of(row.missing().stream().map(WrittenProblem::of).toList())))));
+                Joined.of(row.missing().stream().map(WrittenProblem::of).toList()),
+                row.terms().atText(),
+                row.terms().conditions(),
+                row.terms().checkedBy()))));
         return Joined.of(parts);
     }
 
@@ -158,11 +175,11 @@ final class RegisterLine {
     static RegisterLine read(String text) {
         List<String> parts = Joined.parts(text);
         MixId mix = new MixId(parts.get(0));
-        NavigableMap<LocalDate, RegisterRow> rows = new TreeMap<>();
+        NavigableMap<LocalDateTime, RegisterRow> rows = new TreeMap<>();
         for (String part : parts.subList(HEAD, parts.size())) {
             List<String> cells = Joined.parts(part);
             rows.put(
-                    cells.get(0).isEmpty() ? LocalDate.MIN : LocalDate.parse(cells.get(0)),
+                    cells.get(0).isEmpty() ? LocalDateTime.MIN : LocalDateTime.parse(cells.get(0)),
                     new RegisterRow(
                             mix,
                             parts.get(1),
@@ -174,7 +191,8 @@ final class RegisterLine {
                             some(cells.get(5), LocalDate::parse),
                             trials(cells.get(6)),
                             some(cells.get(7), LocalDate::parse),
-                            problems(cells.get(8))));
+                            problems(cells.get(8)),
+                            new FactorTerms(FactorTerms.time(cells.get(9)), cells.get(10), cells.get(11))));
         }
         return new RegisterLine(rows, LocalDate.parse(parts.get(3)), spells(parts.get(4)));
     }

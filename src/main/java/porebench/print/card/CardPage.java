@@ -1,10 +1,13 @@
 package porebench.print.card;
 
 import java.io.IOException;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import porebench.evidence.paper.FactorCard;
@@ -19,6 +22,7 @@ import porebench.print.page.TextFit;
 import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.record.FactorIssue;
+import porebench.record.FactorTerms;
 import porebench.record.Laboratory;
 
 /**
@@ -39,8 +43,13 @@ public final class CardPage {
 
     private static final double GAP = 3;
     private static final double UNDER_TABLE = 7.5;
-    /** More lines about doubts taken on would leave the table too little room; the lab book has them all. */
+    /**
+     * More lines about doubts taken on would leave the table too little room, and beside conditions one less is there; the lab book has
+     * them all.
+     */
     private static final int MOST_TAKEN_ON = 2;
+
+    private static final int MOST_CONDITION_LINES = 6;
 
     private final FactorCard card;
     private final FactorIssue issue;
@@ -134,6 +143,10 @@ public final class CardPage {
         blocks.add(gap());
         blocks.add(facts(tight ? 9 : 11));
         blocks.add(gap());
+        if (!issue.terms().conditions().isBlank()) {
+            blocks.add(words(conditions(tight)));
+            blocks.add(gap());
+        }
         blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
         blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
         blocks.add(gap());
@@ -202,10 +215,27 @@ public final class CardPage {
                 width,
                 List.of(
                         new Facts.Fact(words.say("card.revision"), Integer.toString(issue.revision()), 0.8),
-                        new Facts.Fact(words.say("card.in-force-from"), words.date(issue.inForceFrom()), 1.35),
-                        new Facts.Fact(words.say("card.recheck-by"), words.date(card.lastDay()), 1.35),
+                        new Facts.Fact(
+                                words.say("card.in-force-from"),
+                                moment(issue.inForceFrom(), issue.terms().at()),
+                                1.35),
+                        new Facts.Fact(words.say("card.recheck-by"), moment(card.lastDay(), card.until()), 1.35),
                         new Facts.Fact(words.say("card.meter-type"), words.say("meter." + issue.meterType()), 1)));
         return new Block(facts.height(), top -> facts.draw(MARGIN, top));
+    }
+
+    /** The conditions are never cut: as many lines as the longest that a lab book takes needs are there for them. */
+    private FittedText conditions(boolean tight) throws IOException {
+        String said = words.say("card.conditions", issue.terms().conditions());
+        return TextFit.first(
+                pen.faces(),
+                said,
+                new TextFit(Weight.BOLD, tight ? 8 : 9.5, 7, width, 2),
+                new TextFit(Weight.BOLD, tight ? 5.5 : 7, 5.5, width, MOST_CONDITION_LINES));
+    }
+
+    private String moment(LocalDate day, Optional<LocalTime> time) {
+        return words.date(day) + time.map(at -> " " + FactorTerms.written(at)).orElse("");
     }
 
     private String passes() {
@@ -243,17 +273,7 @@ public final class CardPage {
             blocks.add(words(new TextFit(Weight.REGULAR, 7, 5.5, width, 2), taken));
         }
         blocks.add(gap());
-        Facts signatures = new Facts(
-                pen,
-                8.5,
-                width,
-                List.of(
-                        new Facts.Fact(words.say("card.issued-by"), issue.issuedBy(), 1.2),
-                        new Facts.Fact(
-                                words.say("card.approved-by"),
-                                issue.approvedBy().isBlank() ? "\u2013" : issue.approvedBy(),
-                                1.2),
-                        new Facts.Fact(imprint.program(), words.say("card.printed", words.date(imprint.date())), 1)));
+        Facts signatures = new Facts(pen, 8.5, width, people());
         blocks.add(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)));
         blocks.add(words(
                 new TextFit(Weight.REGULAR, 6, 5.5, width, 1),
@@ -262,6 +282,19 @@ public final class CardPage {
                         Long.toString(card.head().entries()),
                         card.head().printed())));
         return blocks;
+    }
+
+    private List<Facts.Fact> people() {
+        List<Facts.Fact> people = new ArrayList<>();
+        people.add(new Facts.Fact(words.say("card.issued-by"), issue.issuedBy(), 1.2));
+        if (!issue.terms().checkedBy().isBlank()) {
+            people.add(
+                    new Facts.Fact(words.say("card.checked-by"), issue.terms().checkedBy(), 1.2));
+        }
+        people.add(new Facts.Fact(
+                words.say("card.approved-by"), issue.approvedBy().isBlank() ? "\u2013" : issue.approvedBy(), 1.2));
+        people.add(new Facts.Fact(imprint.program(), words.say("card.printed", words.date(imprint.date())), 1));
+        return people;
     }
 
     /** Says who took doubts about the evidence on and why, each person and reason once. */
@@ -274,13 +307,14 @@ public final class CardPage {
         List<String> said = new ArrayList<>();
         taken.forEach(
                 (who, count) -> said.add(words.say("card.taken-on", Integer.toString(count), who.get(0), who.get(1))));
-        if (said.size() > MOST_TAKEN_ON) {
+        int most = issue.terms().conditions().isBlank() ? MOST_TAKEN_ON : MOST_TAKEN_ON - 1;
+        if (said.size() > most) {
             String others = taken.keySet().stream()
-                    .skip(MOST_TAKEN_ON - 1)
+                    .skip(most - 1)
                     .map(who -> who.get(0))
                     .distinct()
                     .collect(Collectors.joining(", "));
-            said.subList(MOST_TAKEN_ON - 1, said.size()).clear();
+            said.subList(most - 1, said.size()).clear();
             said.add(words.say("card.taken-on.more", others));
         }
         return said;

@@ -78,7 +78,7 @@ public final class RegisterPages extends PrintedSheet {
                             row.title(),
                             row.factorPercent().map(words::number).orElse(""),
                             row.revision().map(Object::toString).orElse(""),
-                            day(row.inForceFrom()),
+                            (day(row.inForceFrom()) + " " + row.terms().atText()).strip(),
                             day(row.recheckBy()),
                             Integer.toString(row.countedTrials()),
                             trials.meters().stream().map(meter -> meter.text()).collect(Collectors.joining(", ")),

@@ -259,6 +259,8 @@ public final class Wording {
         text("issuedBy", "text-person", Form.LINE, issue.issuedBy());
         text("approvedBy", "text-person", Form.LINE, issue.approvedBy());
         text("reason", "text-reason", Form.NOTE, issue.reason());
+        text("conditions", "text-conditions", Form.LINE, issue.terms().conditions());
+        text("checkedBy", "text-person", Form.LINE, issue.terms().checkedBy());
         text("overrideBy", "text-person", Form.LINE, issue.overrideBy());
         text("overrideReason", "text-reason", Form.NOTE, issue.overrideReason());
         for (TakenDoubt taken : issue.grounds().takenOn()) {

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import porebench.method.MeterType;
+import porebench.method.Problem;
 import porebench.method.profile.Profiles;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorTerms;
 import porebench.record.Grounds;
 import porebench.record.TakenDoubt;
 import porebench.record.id.CalibrationId;
@@ -110,6 +112,25 @@ public final class FactorIssueColumns {
                     "simulated", issue -> issue.grounds().simulated())
             .since(5);
 
+    public static final Column<FactorIssue, String> IN_FORCE_AT = Column.any(
+                    "in_force_at",
+                    time(),
+                    (FactorIssue issue) -> filled(issue.terms().atText()))
+            .since(17)
+            .extra();
+    public static final Column<FactorIssue, String> CONDITIONS = Column.any(
+                    "conditions",
+                    CellType.text(),
+                    (FactorIssue issue) -> filled(issue.terms().conditions()))
+            .since(17)
+            .extra();
+    public static final Column<FactorIssue, String> CHECKED_BY = Column.any(
+                    "checked_by",
+                    CellType.text(),
+                    (FactorIssue issue) -> filled(issue.terms().checkedBy()))
+            .since(17)
+            .extra();
+
     public static final Columns<FactorIssue> ALL = Columns.of(
             "factor_issue",
             FactorIssueColumns::made,
@@ -133,9 +154,20 @@ public final class FactorIssueColumns {
             CALIBRATIONS,
             DOUBTS,
             ORIGIN,
-            SIMULATED);
+            SIMULATED,
+            IN_FORCE_AT,
+            CONDITIONS,
+            CHECKED_BY);
 
     private FactorIssueColumns() {}
+
+    /** A time of day such as 14:30. */
+    static CellType<String> time() {
+        return CellType.word()
+                .checked(text -> FactorTerms.time(text).isPresent()
+                        ? Optional.empty()
+                        : Optional.of(Problem.error("inForceAt", "form.not-a-time", text)));
+    }
 
     private static Optional<String> filled(String text) {
         return Optional.of(text).filter(any -> !any.isEmpty());
@@ -178,6 +210,10 @@ public final class FactorIssueColumns {
                         IdVersion.byId(cells.list(CALIBRATIONS)),
                         cells.list(DOUBTS),
                         cells.any(ORIGIN).orElse(FactorOrigin.HERE),
-                        cells.is(SIMULATED)));
+                        cells.is(SIMULATED)),
+                new FactorTerms(
+                        cells.any(IN_FORCE_AT).flatMap(FactorTerms::time),
+                        cells.any(CONDITIONS).orElse(""),
+                        cells.any(CHECKED_BY).orElse("")));
     }
 }

@@ -240,6 +240,8 @@ class BookCommandsTest {
                         "factorPercent",
                         "revision",
                         "inForceFrom",
+                        "inForceAt",
+                        "conditions",
                         "recheckBy",
                         "countedTrials",
                         "plant",
@@ -283,8 +285,9 @@ class BookCommandsTest {
                 .containsEntry("covered", 0);
         List<String> lines = Files.readAllLines(folder.resolve("register.csv"));
         assertThat(lines.get(0))
-                .isEqualTo("mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
-                        + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing");
+                .isEqualTo(
+                        "mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
+                                + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions");
         assertThat(lines.get(1)).startsWith("M-1,Plain,,lapsed,0.4,1,2026-06-10,2027-06-10,3,");
         assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10.; ");
         assertThat(lines).hasSize(2);

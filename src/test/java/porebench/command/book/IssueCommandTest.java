@@ -89,6 +89,34 @@ class IssueCommandTest {
         assertThat(folder.resolve("card.pdf")).exists();
     }
 
+    /** What holds now is asked of the minute, a day of its end. */
+    @Test
+    void issuesFromAnHourOnUnderConditionsThatCardAndRegisterSay() {
+        Said wrong = taking("--reason", "first factor", "--at", "half past");
+        assertThat(wrong.status()).isEqualTo(1);
+        assertThat(wrong.codes()).containsExactly("form.not-a-time");
+        Said said = taking("--reason", "first factor", "--at", "7:05", "--conditions", "only with sand Alder");
+        assertThat(said.status()).isZero();
+        assertThat(said.json()).containsEntry("inForceAt", "07:05").containsEntry("conditions", "only with sand Alder");
+        assertThat(terminal.json("register", "--book", "lab.book").list("rows").get(0))
+                .containsEntry("inForceAt", "07:05")
+                .containsEntry("conditions", "only with sand Alder");
+        Said later = taking("--reason", "second factor", "--at", "23:59", "--determination", "M-1/1");
+        assertThat(later.status()).isZero();
+        assertThat(terminal.json("register", "--book", "lab.book").list("rows").get(0))
+                .containsEntry("revision", 1);
+        assertThat(terminal.json("register", "--book", "lab.book", "--on", "2026-07-01")
+                        .list("rows")
+                        .get(0))
+                .containsEntry("revision", 2);
+        Said card = terminal.json("card", "--book", "lab.book", "--mix-id", "M-1", "--out", "card.pdf");
+        assertThat(card.status()).isZero();
+        assertThat(card.json())
+                .containsEntry("revision", 1)
+                .containsEntry("inForceAt", "07:05")
+                .containsEntry("conditions", "only with sand Alder");
+    }
+
     @Test
     void saysInOneLineWhatWasIssued() {
         Said said = terminal.run(

@@ -354,7 +354,7 @@ class CalibrationModelTest {
         entry.type(CalibrationColumns.BY, "somebody else");
         LabBook book = mixDesk.desk.turnAway();
         assertThat(entry.isOpen()).isFalse();
-        mixDesk.desk.turnTo(Reading.of(book, mixDesk.desk.tools().today()));
+        mixDesk.desk.turnTo(Reading.of(book, mixDesk.desk.tools().now()));
         model.open(new MeterId("B-1"));
         assertThat(entry.isOpen()).isFalse();
         entry.goOn(model.story().orElseThrow());

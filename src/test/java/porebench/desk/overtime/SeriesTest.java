@@ -156,7 +156,7 @@ class SeriesTest {
         OverTimeModel model = trials();
         assertThat(model.wishes().id()).isEqualTo("M-2");
         LabBook other = otherBook();
-        made.desk.turnTo(Reading.of(other, made.desk.tools().today()));
+        made.desk.turnTo(Reading.of(other, made.desk.tools().now()));
         assertThat(model.wishes().id()).isEqualTo(FIRST.text());
         assertThat(values(model.outcome().series())).containsExactly(0.7, 0.8);
     }

@@ -49,7 +49,7 @@ class RecordDraftTest {
     }
 
     private void turnTo(LabBook other) {
-        mixDesk.desk.turnTo(Reading.of(other, mixDesk.desk.tools().today()));
+        mixDesk.desk.turnTo(Reading.of(other, mixDesk.desk.tools().now()));
     }
 
     @Test

@@ -277,7 +277,7 @@ class KeepModelTest {
     void anotherLabBookHasOtherStudies() throws IOException {
         keepFirst();
         BenchBook other = new BenchBook(Locale.ENGLISH);
-        bench.desk.turnTo(porebench.desk.Reading.of(other.book, BenchBook.TODAY));
+        bench.desk.turnTo(porebench.desk.Reading.of(other.book, BenchBook.TODAY.atTime(12, 0)));
         model.update();
         assertThat(model.kept()).isEmpty();
         assertThat(model.opened()).isEmpty();

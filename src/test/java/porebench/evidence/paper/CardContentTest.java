@@ -46,7 +46,7 @@ class CardContentTest {
     }
 
     private FactorCard card(FactorIssue issue, Optional<Laboratory> laboratory) {
-        return FactorCard.of(bench.evidence(), issue, laboratory, bench.book.head(), Bench.START);
+        return FactorCard.of(bench.evidence(), issue, laboratory, bench.book.head(), Bench.START.atTime(12, 0));
     }
 
     /** The second revision was brought forward: it begins before the first and takes its place for good. */

@@ -1,7 +1,7 @@
 package porebench.desk.frame.book;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -106,7 +106,7 @@ public final class Replacing {
         Optional<Path> before = turning.file();
         LabBook closing = desk.turnAway();
         turning.window().opening(place);
-        LocalDate day = tools.today();
+        LocalDateTime now = tools.now();
         tools.tasks()
                 .run(
                         doing,
@@ -119,7 +119,7 @@ public final class Replacing {
                                     : new Outcome(
                                             answer,
                                             Optional.of(
-                                                    Turning.read(tools.shelf().open(place), day, Progress.UNHEARD)));
+                                                    Turning.read(tools.shelf().open(place), now, Progress.UNHEARD)));
                         },
                         outcome -> outcome.reading()
                                 .ifPresentOrElse(

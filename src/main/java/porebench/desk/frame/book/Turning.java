@@ -2,6 +2,7 @@ package porebench.desk.frame.book;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -178,12 +179,12 @@ public final class Turning {
         if (!desk.hasBook()) {
             window.opening(chosen);
         }
-        LocalDate day = tools.today();
+        LocalDateTime now = tools.now();
         tools.tasks()
                 .run(
                         doing,
                         progress -> {
-                            Reading reading = read(opening.call(), day, progress);
+                            Reading reading = read(opening.call(), now, progress);
                             return new Turned(reading, desk.unsaved().read(chosen));
                         },
                         turned -> {
@@ -201,10 +202,10 @@ public final class Turning {
     private record Turned(Reading reading, Map<String, String> unsaved) {}
 
     /** Reads a lab book that was opened; one that cannot be read is closed. */
-    static Reading read(LabBook book, LocalDate day, Progress progress) {
+    static Reading read(LabBook book, LocalDateTime now, Progress progress) {
         boolean isRead = false;
         try {
-            Reading reading = Reading.of(book, day, progress);
+            Reading reading = Reading.of(book, now, progress);
             isRead = true;
             return reading;
         } finally {

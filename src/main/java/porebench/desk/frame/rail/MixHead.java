@@ -1,7 +1,7 @@
 package porebench.desk.frame.rail;
 
 import java.awt.event.KeyEvent;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -112,7 +112,7 @@ public final class MixHead {
         if (known.isEmpty()) {
             showNewMix();
         } else {
-            showMix(known.get(), desk.tools().today());
+            showMix(known.get(), desk.tools().now());
         }
     }
 
@@ -128,19 +128,19 @@ public final class MixHead {
         }
     }
 
-    private void showMix(Evidence evidence, LocalDate day) {
+    private void showMix(Evidence evidence, LocalDateTime now) {
         title.setText(texts.get(
                 "head.title",
                 evidence.mix().value().id().text(),
                 evidence.mix().value().title()));
         title.setToolTipText(title.getText());
-        FactorState stands = evidence.stateOn(day);
+        FactorState stands = evidence.stateAt(now);
         state.setIcon(new StateMark(stands, 13));
         state.setText(MixCell.stateWords(texts, stands));
         state.setForeground(StateMark.colour(stands));
-        NextStep step = NextStep.of(evidence, day);
+        NextStep step = NextStep.of(evidence, now);
         next.setText(texts.get(step.key(), step.values().toArray()));
-        Optional<FactorIssue> inForce = evidence.inForceOn(day);
+        Optional<FactorIssue> inForce = evidence.inForceAt(now);
         factor.setText(inForce.map(
                         issue -> texts.get("head.factor", desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.no-factor")));
@@ -150,7 +150,7 @@ public final class MixHead {
         factorNote.setText(inForce.map(issue -> texts.get(
                         isLarge ? "head.issue" : "head.issue-not",
                         Integer.toString(issue.revision()),
-                        Days.show(issue.inForceFrom())))
+                        (Days.show(issue.inForceFrom()) + " " + issue.terms().atText()).strip()))
                 .orElse(""));
         for (int index = 0; index < buttons.size(); index++) {
             boolean isNext = step.step() == index + 1;

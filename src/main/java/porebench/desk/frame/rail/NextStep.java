@@ -1,7 +1,7 @@
 package porebench.desk.frame.rail;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -30,13 +30,11 @@ public record NextStep(String key, List<String> values, int step) {
         values = List.copyOf(values);
     }
 
-    /** Returns what is next for a mix on a day. */
-    public static NextStep of(Evidence evidence, LocalDate day) {
-        FactorState state = evidence.stateOn(day);
-        Optional<FactorIssue> begun = evidence.issues().stream()
-                .map(version -> version.value())
-                .filter(issue -> !issue.inForceFrom().isAfter(day))
-                .max(Comparator.comparingInt(FactorIssue::revision));
+    /** Returns what is next for a mix at a moment. */
+    public static NextStep of(Evidence evidence, LocalDateTime moment) {
+        LocalDate day = moment.toLocalDate();
+        FactorState state = evidence.stateAt(moment);
+        Optional<FactorIssue> begun = evidence.begunBy(moment);
         if (state == FactorState.IN_FORCE) {
             return new NextStep("next.in-force", List.of(recheckBy(begun)), 0);
         }
