@@ -50,6 +50,7 @@ import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.PhotoFile;
+import porebench.record.Production;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
@@ -63,6 +64,7 @@ import porebench.record.column.LaboratoryColumns;
 import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.PhotoColumns;
+import porebench.record.column.ProductionColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
 
@@ -110,7 +112,8 @@ public final class CsvSheets implements LabSheets {
                     SourceMeasurement.class,
                     "source-measurements.csv",
                     MeasurementColumns.ALL,
-                    List.of("measurement_id")));
+                    List.of("measurement_id")),
+            new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")));
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

@@ -15,7 +15,8 @@ public sealed interface Kept
                 CardPrint,
                 KeptStudy,
                 SheetPhoto,
-                SourceMeasurement {
+                SourceMeasurement,
+                Production {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

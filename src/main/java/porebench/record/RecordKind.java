@@ -17,7 +17,8 @@ public enum RecordKind {
     CARD_PRINT("card_print", CardPrint.class),
     STUDY("study", KeptStudy.class),
     SHEET_PHOTO("sheet_photo", SheetPhoto.class),
-    SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class);
+    SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class),
+    PRODUCTION("production", Production.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

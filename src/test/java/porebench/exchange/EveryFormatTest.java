@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,7 @@ import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleProduction;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
@@ -42,6 +44,7 @@ import porebench.record.id.MixId;
 /** The faults that any file can have, in a good file of every format; and that no file at all makes reading fail. */
 class EveryFormatTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+    private static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
     private static final LabBook BOOK = book();
 
     private static LabBook book() {
@@ -52,6 +55,7 @@ class EveryFormatTest {
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
                                 Draft.of(SampleStudies.operators("O-1")),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
+                                Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),
                                 Draft.of(new LaboratoryProfile(
                                         Profiles.standard().copyAs("own", "Our own figures")))),
                         "A",

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import porebench.exchange.sheet.Format;
 import porebench.method.Role;
+import porebench.record.Production;
+import porebench.record.SampleProduction;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
 import porebench.record.SourceStep;
@@ -52,7 +55,22 @@ class SourceRoundTripTest {
                 Optional.of(new BigDecimal("1.0")),
                 Optional.of(new BigDecimal("0")),
                 "\"wet\", split");
-        Format<?> format = CsvSheets.FORMATS.get(CsvSheets.FORMATS.size() - 1);
+        Format<?> format = CsvSheets.FORMATS.get(CsvSheets.FORMATS.size() - 2);
         assertThat(RoundTripTest.written(format, full)).isEqualTo(full);
+    }
+
+    @Test
+    void productionReadsBackWithItsDigitsAndUnits() throws IOException {
+        LocalDate day = LocalDate.of(2026, 3, 2);
+        Production days = SampleProduction.days("M-1/p1", "M-1", day, day.plusDays(6), 5);
+        List<Production> all = List.of(
+                days,
+                SampleProduction.with(days, Optional.of(0), Optional.of("180.50"), Optional.empty()),
+                SampleProduction.mass("M-1/p2", "M-1", day, day, "96.0"),
+                SampleProduction.volume("M-1/p3", "M-1", day, day, "0"));
+        Format<?> format = CsvSheets.FORMATS.get(CsvSheets.FORMATS.size() - 1);
+        for (Production made : all) {
+            assertThat(RoundTripTest.written(format, made)).isEqualTo(made);
+        }
     }
 }

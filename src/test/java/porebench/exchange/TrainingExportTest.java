@@ -33,6 +33,7 @@ import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleEquipment;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -72,7 +73,8 @@ class TrainingExportTest {
                 new CardPrint(new MixId("M-1"), 1, 1, "A6", "printer"),
                 SampleStudies.operators("O-1"),
                 SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
-                SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"));
+                SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"),
+                SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1));
     }
 
     private static MeterCalibration repaired() {
@@ -137,10 +139,9 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, equipment, meter, calibration, mix, card print, study, photo and measurement do not know it
-        // of
-        // themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(10).containsOnly("csv.simulated");
+        // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement and production
+        // do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(11).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);
@@ -153,7 +154,7 @@ class TrainingExportTest {
             refused.problems().forEach(problem -> codes.add(problem.code()));
             assertThat(codes).contains("import.simulated");
             assertThat(refused.problems().stream().filter(one -> one.code().equals("import.simulated")))
-                    .hasSizeGreaterThanOrEqualTo(10);
+                    .hasSizeGreaterThanOrEqualTo(11);
         }
     }
 

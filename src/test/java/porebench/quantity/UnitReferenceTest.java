@@ -30,6 +30,7 @@ class UnitReferenceTest {
     private static double factor(String quantity, String unit) {
         return switch (quantity) {
             case "mass" -> one(unit, List.of(MassUnit.values()), Mass::kilograms);
+            case "bulk mass" -> one(unit, List.of(BulkMassUnit.values()), Mass::kilograms);
             case "volume" -> one(unit, List.of(VolumeUnit.values()), Volume::cubicMetres);
             case "density" -> one(unit, List.of(DensityUnit.values()), Density::kilogramsPerCubicMetre);
             case "pressure" -> one(unit, List.of(PressureUnit.values()), Pressure::pascals);
@@ -49,6 +50,7 @@ class UnitReferenceTest {
                 .toList();
         assertThat(named)
                 .contains(symbols(MassUnit.values()))
+                .contains(symbols(BulkMassUnit.values()))
                 .contains(symbols(VolumeUnit.values()))
                 .contains(symbols(DensityUnit.values()))
                 .contains(symbols(PressureUnit.values()));

@@ -16,6 +16,7 @@ class UnitRoundTripTest {
 
     private static final List<Unit<?>[]> ENUMS = List.of(
             MassUnit.values(),
+            BulkMassUnit.values(),
             VolumeUnit.values(),
             DensityUnit.values(),
             PressureUnit.values(),

@@ -27,8 +27,10 @@ import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.SampleEquipment;
+import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
@@ -126,7 +128,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(26).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(27).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -247,6 +249,32 @@ class OlderStepsTest {
                             .orElseThrow()
                             .value())
                     .isEqualTo(SampleSources.measurement("S-9/m1", "S-9", LocalDate.of(2026, 3, 2), "2.66"));
+        }
+    }
+
+    /** The step only adds a table: what was there keeps its hashes, and production is taken from then on. */
+    @Test
+    void aLabBookOfTheSixteenthStepTakesProductionFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
+            Books.keep(book, Samples.mix("M-1", "S-1", "S-2"));
+            then = book.head();
+        }
+        Production made = SampleProduction.with(
+                SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5),
+                Optional.of(24),
+                Optional.of("180.50"),
+                Optional.empty());
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(Production.class)).isEmpty();
+            Books.keep(book, made);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.latest(Production.class, "M-1/p1").orElseThrow().value())
+                    .isEqualTo(made);
         }
     }
 

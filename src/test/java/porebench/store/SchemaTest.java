@@ -24,6 +24,7 @@ import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -100,6 +101,7 @@ class SchemaTest {
                                 kind == RecordKind.STUDY
                                                 || kind == RecordKind.SHEET_PHOTO
                                                 || kind == RecordKind.SOURCE_MEASUREMENT
+                                                || kind == RecordKind.PRODUCTION
                                         ? 0
                                         : 1));
     }
@@ -157,7 +159,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(78);
+                .hasSize(81);
     }
 
     @Test
@@ -230,9 +232,12 @@ class SchemaTest {
             Books.keep(
                     book, SamplePhotos.photo("P-1", book.ids(RecordKind.TRIAL).get(0), SamplePhotos.png(99, 1)));
             Books.keep(book, SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"));
+            Books.keep(
+                    book,
+                    SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(26);
+        assertThat(tables).hasSize(27);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

@@ -25,6 +25,8 @@ import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleProduction;
+import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
@@ -189,6 +191,10 @@ class SummariesTest {
             touches(book, List.of(), SampleCalibrations.note("C-2", "B-2", DAY, MeterCalibration.Reason.REPAIR));
             touches(book, List.of("M-3"), Samples.source("S-3", Role.COARSE, "Ledge 2"));
             touches(book, List.of("M-1"), Samples.mix("M-1", "S-1", "S-3"));
+            touches(book, List.of("M-3"), SampleProduction.days("p1", "M-3", DAY, DAY, 1));
+            // It is moved from mix 3 to mix 2: both stand otherwise now.
+            touches(book, List.of("M-2", "M-3"), SampleProduction.days("p1", "M-2", DAY, DAY, 1));
+            touches(book, List.of("M-1", "M-3"), SampleSources.measurement("S-3/m1", "S-3", DAY, "2.65"));
             touches(book, List.of(), Samples.laboratory());
             touches(book, List.of(), Samples.source("S-9", Role.COARSE, "Ledge 2"));
             // It is moved from mix 1 to mix 2: both stand otherwise now.

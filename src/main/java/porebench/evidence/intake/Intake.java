@@ -19,6 +19,7 @@ import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
@@ -39,7 +40,7 @@ import porebench.record.id.TrialId;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, measurement, piece of equipment, meter, mix, profile or
+ * <p>What is already there unchanged is passed over; a changed source, measurement, production, piece of equipment, meter, mix, profile or
  * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused: a person corrects those
  * with a reason. Refused are simulated trials and what comes from a training book, unless the book is for training; real ones if it is.
  */
@@ -110,7 +111,8 @@ public final class Intake {
         List<Incoming> inOrder = incoming.stream().sorted(Incoming.IN_ORDER).toList();
         Touched.inParts(inOrder, progress, Progress.Stage.CHECKING, part -> part.forEach(intake::take));
         List<Draft> drafts =
-                IssueIntake.looked(book, intake.drafts, intake.good(RecordKind.FACTOR_ISSUE), intake.problems);
+                ProductionIntake.looked(book, intake.drafts, intake.good(RecordKind.PRODUCTION), intake.problems);
+        drafts = IssueIntake.looked(book, drafts, intake.good(RecordKind.FACTOR_ISSUE), intake.problems);
         Set<TrialId> doubted = new TrialJudging(book, intake.touched, intake.drafts, intake.trialIntake.doubted())
                 .doubted(intake.good(RecordKind.TRIAL), intake.problems, progress);
         return new Result(drafts, intake.alreadyThere, intake.problems, doubted);
@@ -150,7 +152,7 @@ public final class Intake {
         Optional<? extends Version<? extends Kept>> there =
                 touched.latest(one.value().kind(), one.value().recordId());
         boolean isNew = there.isEmpty();
-        boolean isChanged = !isNew && !there.get().value().equals(one.value()) && mayChange(one.value());
+        boolean isChanged = !isNew && !there.get().value().equals(one.value()) && one.mayChange();
         if (isNew || isChanged) {
             Draft draft = new Draft(one.value(), there.map(Version::number).orElse(0));
             Wording.ofDraft(book, draft).forEach(problem -> problems.add(problem.at(one.place())));
@@ -180,13 +182,6 @@ public final class Intake {
                 .putIfAbsent(draft.value().recordId(), draft.number());
     }
 
-    private static boolean mayChange(Kept value) {
-        return switch (value.kind()) {
-            case METER_CALIBRATION, TRIAL, FACTOR_ISSUE, CARD_PRINT, STUDY, SHEET_PHOTO -> false;
-            default -> true;
-        };
-    }
-
     private Optional<Incoming> resolve(Incoming one) {
         return switch (one.value().kind()) {
             case SOURCE -> unlessWrong(one, SourceIntake.check(book, touched, (Source) one.value(), today));
@@ -200,6 +195,7 @@ public final class Intake {
             case SHEET_PHOTO -> photo(one, (SheetPhoto) one.value());
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
+            case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
             default -> Optional.of(one);
         };
     }
@@ -359,8 +355,8 @@ public final class Intake {
     }
 
     private Optional<Incoming> photo(Incoming one, SheetPhoto photo) {
-        Optional<Kept> trial = known(RecordKind.TRIAL, photo.trialId().text());
-        return unlessWrong(one, trial.isPresent() ? List.of() : List.of(Photos.unknownTrial(photo.trialId())));
+        boolean isKnown = known(RecordKind.TRIAL, photo.trialId().text()).isPresent();
+        return unlessWrong(one, isKnown ? List.of() : List.of(Photos.unknownTrial(photo.trialId())));
     }
 
     private boolean knownMix(Incoming one, MixId mixId) {

@@ -18,6 +18,7 @@ import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
@@ -68,6 +69,9 @@ final class Touched {
             return Map.of(
                     RecordKind.SOURCE,
                     mix.sources().stream().map(SourceId::text).toList());
+        }
+        if (value instanceof Production made) {
+            return Map.of(RecordKind.MIX, List.of(made.mixId().text()));
         }
         return value instanceof FactorIssue issue
                 ? Map.of(

@@ -8,6 +8,7 @@ import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
 import porebench.record.SourceMeasurement;
@@ -54,6 +55,9 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
             SourceMeasurement.class,
             RecordKind.SOURCE,
             measurement -> measurement.sourceId().text());
+
+    public static final Belonging<Production> PRODUCTION_OF_MIX =
+            one(Production.class, RecordKind.MIX, spell -> spell.mixId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

@@ -18,6 +18,7 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
@@ -183,6 +184,7 @@ public final class Wording {
             case STUDY -> study((KeptStudy) record);
             case SHEET_PHOTO -> photo((SheetPhoto) record);
             case SOURCE_MEASUREMENT -> measurement((SourceMeasurement) record);
+            case PRODUCTION -> production((Production) record);
         }
     }
 
@@ -293,6 +295,12 @@ public final class Wording {
         text("testedBy", "text-tester", Form.LINE, measured.testedBy());
         text("lot", "text-lot", Form.LINE, measured.lot());
         text("remarks", "text-remarks", Form.NOTE, measured.remarks());
+    }
+
+    private void production(Production made) {
+        text("id", "text-id", Form.LONG_NAME, made.recordId());
+        text("reportedBy", "text-person", Form.LINE, made.reportedBy());
+        text("remarks", "text-remarks", Form.NOTE, made.remarks());
     }
 
     private void photo(SheetPhoto photo) {

@@ -21,7 +21,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.CARD_PRINT, CardPrintColumns.ALL),
             Map.entry(RecordKind.STUDY, StudyColumns.ALL),
             Map.entry(RecordKind.SHEET_PHOTO, PhotoColumns.ALL),
-            Map.entry(RecordKind.SOURCE_MEASUREMENT, MeasurementColumns.ALL)));
+            Map.entry(RecordKind.SOURCE_MEASUREMENT, MeasurementColumns.ALL),
+            Map.entry(RecordKind.PRODUCTION, ProductionColumns.ALL)));
 
     private RecordColumns() {}
 

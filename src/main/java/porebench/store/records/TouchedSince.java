@@ -13,8 +13,8 @@ import porebench.record.id.MixId;
 
 /**
  * Finds the mixes that entries since some number may have changed: what a mix stands on is itself, its determinations, trials and
- * factors, the sources of its aggregates, the meters its trials were made on, and its profile. What is corrected touches the mix
- * that it belonged to before, too.
+ * factors, what was made of it, the sources of its aggregates and what was measured of them, the meters its trials were made on,
+ * and its profile. What is corrected touches the mix that it belonged to before, too.
  */
 public final class TouchedSince {
     /** The records of which something was kept since. It is found by the entries' numbers, before anything else is asked. */
@@ -39,6 +39,11 @@ public final class TouchedSince {
                 AND o.kind = 'determination' AND o.record_id = t.determination_id AND d.entry_no = o.entry_no
             UNION SELECT f.mix_id FROM versions v CROSS JOIN factor_issue f
                 WHERE v.kind = 'factor_issue' AND f.entry_no = v.entry_no
+            UNION SELECT p.mix_id FROM versions v CROSS JOIN production p
+                WHERE v.kind = 'production' AND p.entry_no = v.entry_no
+            UNION SELECT m.mix_id FROM versions v CROSS JOIN source_measurement o CROSS JOIN mix_constituent c CROSS JOIN mix m
+                WHERE v.kind = 'source_measurement' AND o.entry_no = v.entry_no
+                AND c.source_id = o.source_id AND m.entry_no = c.entry_no
             UNION SELECT m.mix_id FROM since s CROSS JOIN mix_constituent c CROSS JOIN mix m
                 WHERE s.kind = 'source' AND c.source_id = s.record_id AND m.entry_no = c.entry_no
             UNION SELECT d.mix_id FROM since s CROSS JOIN determination_source u CROSS JOIN determination d

@@ -23,6 +23,7 @@ import porebench.method.Role;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -90,8 +91,11 @@ class ChainTest {
             Books.keep(
                     book, SamplePhotos.photo("P-1", book.ids(RecordKind.TRIAL).get(0), SamplePhotos.png(99, 1)));
             Books.keep(book, SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"));
+            Books.keep(
+                    book,
+                    SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
         }
-        assertThat(tables()).hasSize(26);
+        assertThat(tables()).hasSize(27);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

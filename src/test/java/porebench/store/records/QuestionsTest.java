@@ -28,6 +28,7 @@ import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
 import porebench.record.SamplePhotos;
+import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
@@ -65,7 +66,8 @@ class QuestionsTest {
                 Belonging.CALIBRATIONS_OF_METER,
                 Belonging.MIXES_OF_SOURCE,
                 Belonging.PHOTOS_OF_TRIAL,
-                Belonging.MEASUREMENTS_OF_SOURCE);
+                Belonging.MEASUREMENTS_OF_SOURCE,
+                Belonging.PRODUCTION_OF_MIX);
     }
 
     @BeforeEach
@@ -106,7 +108,10 @@ class QuestionsTest {
                     book,
                     SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"),
                     SampleSources.measurement("S-1/m2", "S-1", LocalDate.of(2026, 3, 3), "2.66"),
-                    SampleSources.measurement("S-2/m1", "S-2", LocalDate.of(2026, 3, 2), "2.65"));
+                    SampleSources.measurement("S-2/m1", "S-2", LocalDate.of(2026, 3, 2), "2.65"),
+                    SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5),
+                    SampleProduction.days("M-1/p2", "M-1", LocalDate.of(2026, 3, 9), LocalDate.of(2026, 3, 9), 1),
+                    SampleProduction.days("M-2/p1", "M-2", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));
