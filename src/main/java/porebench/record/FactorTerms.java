@@ -1,11 +1,8 @@
 package porebench.record;
 
-import java.time.DateTimeException;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
-import java.util.Locale;
 import java.util.Optional;
+import porebench.method.Dates;
 
 /**
  * On what terms a factor is in force: from which hour of its first day, under which standing conditions, and who checked it.
@@ -18,22 +15,14 @@ public record FactorTerms(Optional<LocalTime> at, String conditions, String chec
     /** From the start of its first day, without conditions, checked by nobody. */
     public static final FactorTerms NONE = new FactorTerms(Optional.empty(), "", "");
 
-    private static final DateTimeFormatter WRITTEN = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter TYPED =
-            DateTimeFormatter.ofPattern("H:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-
     /** Returns the time of day that a text says, such as 14:30 or 7:05; empty when it says none. */
     public static Optional<LocalTime> time(String text) {
-        try {
-            return Optional.of(LocalTime.parse(text.strip(), TYPED));
-        } catch (DateTimeException noTime) {
-            return Optional.empty();
-        }
+        return Dates.hour(text);
     }
 
     /** Returns a time of day as it is written, such as 07:05. */
     public static String written(LocalTime time) {
-        return WRITTEN.format(time);
+        return Dates.hour(time);
     }
 
     /** Returns the time from which it holds as it is written; empty text for the start of the day. */
