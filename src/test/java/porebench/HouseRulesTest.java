@@ -184,7 +184,7 @@ class HouseRulesTest {
             "porebench.evidence.MeterStory",
             "porebench.evidence.LaboratoryEquipment",
             "porebench.evidence.EvidenceReader",
-            "porebench.evidence.EvidenceReader$Bench",
+            "porebench.evidence.ReadBench",
             "porebench.desk.Question$Newest",
             "porebench.desk.study.KeptStudies",
             // Bulk work: everything of a laboratory at one time, and the export.

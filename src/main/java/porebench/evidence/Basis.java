@@ -1,9 +1,11 @@
 package porebench.evidence;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import porebench.record.MixDesign;
+import porebench.record.book.Version;
 import porebench.record.id.SourceId;
 import porebench.record.source.SourcePeriod;
 import porebench.record.source.SourceStory;
@@ -26,9 +29,14 @@ import porebench.record.source.SourceStory;
  * @param versions the versions of its sources that were written down
  * @param stories what those sources were, of which the lab book has the version
  * @param days the days on which the trials that count were made
+ * @param terms on which terms it holds for a mix of the same group; empty where it is of the mix itself
  */
 public record Basis(
-        MixDesign mix, Map<SourceId, Integer> versions, Map<SourceId, SourceStory> stories, Set<LocalDate> days) {
+        MixDesign mix,
+        Map<SourceId, Integer> versions,
+        Map<SourceId, SourceStory> stories,
+        Set<LocalDate> days,
+        Optional<GroupTerms> terms) {
     public Basis {
         versions = Map.copyOf(versions);
         stories = Map.copyOf(stories);
@@ -72,7 +80,28 @@ public record Basis(
     Basis with(SourceStory story) {
         Map<SourceId, SourceStory> others = new HashMap<>(stories);
         others.computeIfPresent(story.id(), (id, before) -> story);
-        return new Basis(mix, versions, others, days);
+        return new Basis(mix, versions, others, days, terms);
+    }
+
+    /** Returns some with another story of a source. */
+    static <K> Map<K, Basis> with(Map<K, Basis> bases, SourceStory story) {
+        Map<K, Basis> others = new HashMap<>();
+        bases.forEach((key, basis) -> others.put(key, basis.with(story)));
+        return others;
+    }
+
+    /** Returns the same for another mix of a group. */
+    Basis on(GroupTerms other) {
+        return new Basis(mix, versions, stories, days, Optional.of(other));
+    }
+
+    /** Returns since when it no longer holds for a mix because of its design, or of that of the tested mix; empty while it holds. */
+    Optional<Instant> otherSince(Version<MixDesign> today) {
+        return terms.isPresent()
+                ? terms.get().drifts(today, mix).stream()
+                        .map(GroupTerms.Drift::begun)
+                        .min(Comparator.naturalOrder())
+                : Optional.of(today.stamp().at()).filter(any -> !mix.hasSameAggregatesAs(today.value()));
     }
 
     /**
@@ -83,9 +112,12 @@ public record Basis(
      * @param inUse which stone of a source counts
      */
     List<Evidence.AggregateChange> changes(
-            MixDesign today, List<SourceStory> sources, Function<SourceStory, SourcePeriod> inUse) {
+            Version<MixDesign> today, List<SourceStory> sources, Function<SourceStory, SourcePeriod> inUse) {
         List<Evidence.AggregateChange> changes = new ArrayList<>();
-        if (!mix.hasSameAggregatesAs(today)) {
+        terms.ifPresent(group -> group.drifts(today, mix)
+                .forEach(drift ->
+                        changes.add(new Evidence.AggregateChange(Optional.empty(), Optional.of(drift.why())))));
+        if (terms.isEmpty() && !mix.hasSameAggregatesAs(today.value())) {
             changes.add(new Evidence.AggregateChange(Optional.empty()));
         }
         lost().forEach(source -> changes.add(new Evidence.AggregateChange(Optional.of(source))));

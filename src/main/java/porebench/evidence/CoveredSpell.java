@@ -89,8 +89,12 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
                 .map(FactorIssue::inForceFrom);
         Stream<Instant> untrue = Stream.concat(
                 new EvidenceChanges(evidence).begun(version).stream(), otherAggregates(evidence, issue).stream());
+        Stream<LocalDate> withdrawn = Lent.of(evidence, issue).stream()
+                .flatMap(lent -> lent.withdrawals(moment))
+                .map(day -> day.isBefore(issue.inForceFrom()) ? issue.inForceFrom() : day);
         return Stream.of(
                         next,
+                        withdrawn,
                         untrue.map(at -> at.atOffset(ZoneOffset.UTC).toLocalDate()),
                         Stream.of(issue.recheckBy().plusDays(1)))
                 .flatMap(days -> days)
@@ -98,10 +102,9 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
                 .orElseThrow();
     }
 
-    /** Returns when the mix came to have other aggregates than a revision rests on: with its newest version. */
+    /** Returns when the mix, or the one tested for it, came to have other aggregates than a revision rests on: with its newest version. */
     private static Optional<Instant> otherAggregates(Evidence evidence, FactorIssue issue) {
         return Optional.ofNullable(evidence.bases().get(issue.revision()))
-                .filter(basis -> !basis.mix().hasSameAggregatesAs(evidence.mix().value()))
-                .map(any -> evidence.mix().stamp().at());
+                .flatMap(basis -> basis.otherSince(evidence.mix()));
     }
 }

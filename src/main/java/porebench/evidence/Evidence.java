@@ -13,21 +13,19 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
-import porebench.method.profile.Profiles;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.LaboratoryProfile;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Source;
 import porebench.record.book.LabBook;
-import porebench.record.book.Records;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
@@ -50,6 +48,7 @@ import porebench.record.source.SourceStory;
  * @param bases what each revision that issued a factor rests on, by revision
  * @param made what the trials of each determination were made with, by determination
  * @param firstKept when its design was first kept
+ * @param lent the determinations of a mix tested for its group, on which factors of this one rest
  */
 public record Evidence(
         Version<MixDesign> mix,
@@ -62,7 +61,8 @@ public record Evidence(
         List<Version<FactorIssue>> issues,
         Map<Integer, Basis> bases,
         Map<DeterminationId, Basis> made,
-        Instant firstKept) {
+        Instant firstKept,
+        List<Lent> lent) {
     public Evidence {
         stones = List.copyOf(stones);
         meters = Map.copyOf(meters);
@@ -71,17 +71,23 @@ public record Evidence(
         issues = List.copyOf(issues);
         bases = Map.copyOf(bases);
         made = Map.copyOf(made);
+        lent = List.copyOf(lent);
     }
 
     /**
      * Something that makes an issued factor untrue.
      *
      * @param source the source that changed; empty when the mix's own aggregates did
+     * @param drift why the mix is no longer like the one tested for its group; empty where that is not what happened
      */
-    public record AggregateChange(Optional<SourceId> source) {
+    public record AggregateChange(Optional<SourceId> source, Optional<Problem> drift) {
+        public AggregateChange(Optional<SourceId> source) {
+            this(source, Optional.empty());
+        }
+
         /** Returns the change as a doubt about the factor of a mix, to be said in words. */
         public Problem asProblem(MixId mixId) {
-            return source.map(id -> Problem.warning("sources", "register.source-changed", id.text()))
+            return drift.or(() -> source.map(id -> Problem.warning("sources", "register.source-changed", id.text())))
                     .orElseGet(() -> Problem.warning("mix", "register.mix-changed", mixId.text()));
         }
     }
@@ -121,15 +127,10 @@ public record Evidence(
                 equipment,
                 determinations,
                 issues,
-                with(bases, story),
-                with(made, story),
-                firstKept);
-    }
-
-    private static <K> Map<K, Basis> with(Map<K, Basis> bases, SourceStory story) {
-        Map<K, Basis> others = new HashMap<>();
-        bases.forEach((key, basis) -> others.put(key, basis.with(story)));
-        return others;
+                Basis.with(bases, story),
+                Basis.with(made, story),
+                firstKept,
+                lent);
     }
 
     /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */
@@ -184,7 +185,8 @@ public record Evidence(
         if (!changesSince(issue, day).isEmpty()) {
             return FactorState.SOURCE_CHANGED;
         }
-        if (!evidenceChangesSince(issue).isEmpty()) {
+        if (Lent.withdrawn(this, issue, moment).isPresent()
+                || !evidenceChangesSince(issue).isEmpty()) {
             return FactorState.EVIDENCE_CHANGED;
         }
         if (day.isAfter(issue.recheckBy())) {
@@ -224,16 +226,16 @@ public record Evidence(
                 .toList();
     }
 
-    /** Returns what will make a factor untrue after a day, before it has to be checked again. */
+    /** Returns what will make a factor untrue after a day, before its recheck, and that the mix tested for its group was tested anew. */
     public List<Problem> seenComing(FactorIssue issue, LocalDate day) {
-        return changesToCome(issue, day).entrySet().stream()
-                .filter(entry -> !entry.getKey().isAfter(issue.recheckBy()))
-                .map(entry -> Problem.warning(
-                        "sources",
-                        "register.source-changes",
-                        entry.getValue().text(),
-                        entry.getKey().toString()))
-                .toList();
+        List<Problem> coming = new ArrayList<>();
+        changesToCome(issue, day).forEach((from, source) -> {
+            if (!from.isAfter(issue.recheckBy())) {
+                coming.add(Problem.warning("sources", "register.source-changes", source.text(), from.toString()));
+            }
+        });
+        Lent.of(this, issue).flatMap(one -> one.renewed(Moments.endOf(day))).ifPresent(coming::add);
+        return coming;
     }
 
     /** Returns everything that makes an issued factor untrue on a day; nothing for a withdrawal. */
@@ -247,6 +249,7 @@ public record Evidence(
         }
         changesSince(issue, day)
                 .forEach(change -> why.add(change.asProblem(mix.value().id())));
+        Lent.withdrawn(this, issue, Moments.endOf(day)).ifPresent(why::add);
         why.addAll(evidenceChangesSince(issue));
         return why;
     }
@@ -280,7 +283,7 @@ public record Evidence(
             // A version of the mix that is not there cannot be vouched for.
             return List.of(new AggregateChange(Optional.empty()));
         }
-        return basis.get().changes(mix.value(), stones, inUse);
+        return basis.get().changes(mix, stones, inUse);
     }
 
     /** Returns the newest revision, issue or withdrawal. */
@@ -308,9 +311,9 @@ public record Evidence(
                                                         .id())));
     }
 
-    /** Returns a determination of this mix by its id. */
+    /** Returns a determination of this mix, or one that a factor of it rests on, by its id. */
     public Optional<JudgedDetermination> determination(DeterminationId id) {
-        return determinations.stream()
+        return Stream.concat(determinations.stream(), lent.stream().map(Lent::determination))
                 .filter(judged -> judged.determination().value().id().equals(id))
                 .findFirst();
     }
@@ -335,7 +338,16 @@ public record Evidence(
     }
 
     private EnoughTrials enough(JudgedDetermination judged) {
-        return enough(judged, counted());
+        return enough(judged, countedBeside(judged));
+    }
+
+    /** Returns the trials that count of the mix that a determination is of, by determination. */
+    private List<CountedTrials> countedBeside(JudgedDetermination judged) {
+        return lent.stream()
+                .filter(one -> one.determination().equals(judged))
+                .findFirst()
+                .map(Lent::counted)
+                .orElseGet(this::counted);
     }
 
     /**
@@ -349,7 +361,7 @@ public record Evidence(
 
     /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */
     public ScatterElsewhere elsewhere(JudgedDetermination judged, MeterType type, LaboratoryScatter laboratory) {
-        return laboratory.without(counted(), counted(judged), type);
+        return laboratory.without(countedBeside(judged), counted(judged), type);
     }
 
     /** Returns the trials that count, by determination. */
@@ -382,13 +394,5 @@ public record Evidence(
             number++;
         }
         return new DeterminationId(mix.value().id() + "/" + number);
-    }
-
-    /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
-    static Profile profileOf(Records book, String profileId) {
-        return book.latest(LaboratoryProfile.class, profileId)
-                .map(version -> version.value().profile())
-                .or(() -> Profiles.find(profileId))
-                .orElseGet(Profiles::standard);
     }
 }

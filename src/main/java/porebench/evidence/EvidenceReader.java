@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,11 +15,13 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
+import porebench.method.profile.Profiles;
 import porebench.record.Determination;
+import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.GroupGround;
 import porebench.record.Kept;
-import porebench.record.Meter;
-import porebench.record.MeterCalibration;
+import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
@@ -28,7 +31,6 @@ import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
-import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.source.SourceStory;
@@ -41,6 +43,9 @@ public final class EvidenceReader {
     /** So many mixes are read at a time: asking takes little beside reading then, and they are soon forgotten again. */
     private static final int GROUP = 100;
 
+    private static final Comparator<Version<FactorIssue>> BY_REVISION =
+            Comparator.comparingInt(version -> version.value().revision());
+
     private final Records book;
     private final Function<MixId, List<Version<Determination>>> determinations;
     private final Function<DeterminationId, List<Version<Trial>>> trials;
@@ -48,39 +53,12 @@ public final class EvidenceReader {
     private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
-    private final Bench bench;
-
-    /** The meters with their calibrations, and the equipment, as they were read. */
-    private static final class Bench {
-        private final Map<MeterId, Version<Meter>> meters;
-        private final Map<MeterId, List<Version<MeterCalibration>>> calibrations;
-        private final LaboratoryEquipment equipment;
-        private final Map<Profile, Map<MeterId, MeterStory>> stories = new HashMap<>();
-
-        Bench(Records book) {
-            this.meters = book.latest(Meter.class).stream()
-                    .collect(Collectors.toMap(version -> version.value().id(), Function.identity()));
-            this.calibrations = grouped(book, MeterCalibration.class, MeterCalibration::meterId);
-            this.equipment = LaboratoryEquipment.of(book);
-        }
-
-        /** Returns the story of every meter by a profile's limits, told once for all mixes of that profile. */
-        Map<MeterId, MeterStory> stories(Profile profile) {
-            return stories.computeIfAbsent(
-                    profile,
-                    any -> meters.entrySet().stream()
-                            .collect(Collectors.toMap(
-                                    Map.Entry::getKey,
-                                    entry -> MeterStory.of(
-                                            entry.getValue(),
-                                            calibrations.getOrDefault(entry.getKey(), List.of()),
-                                            profile))));
-        }
-    }
+    private final Map<List<?>, Optional<Lent>> lentTests = new HashMap<>();
+    private final ReadBench bench;
 
     private EvidenceReader(
             Records book,
-            Bench bench,
+            ReadBench bench,
             Function<MixId, List<Version<Determination>>> determinations,
             Function<DeterminationId, List<Version<Trial>>> trials,
             Function<MixId, List<Version<FactorIssue>>> issues) {
@@ -93,10 +71,10 @@ public final class EvidenceReader {
 
     /** Makes one that asks for the records of each mix when it is read. */
     public static EvidenceReader asking(Records book) {
-        return asking(book, new Bench(book));
+        return asking(book, new ReadBench(book));
     }
 
-    private static EvidenceReader asking(Records book, Bench bench) {
+    private static EvidenceReader asking(Records book, ReadBench bench) {
         return new EvidenceReader(
                 book,
                 bench,
@@ -109,7 +87,7 @@ public final class EvidenceReader {
     static EvidenceReader ofAll(Records book) {
         return new EvidenceReader(
                 book,
-                new Bench(book),
+                new ReadBench(book),
                 all(grouped(book, Determination.class, Determination::mixId)),
                 all(grouped(book, Trial.class, Trial::determinationId)),
                 all(grouped(book, FactorIssue.class, FactorIssue::mixId)));
@@ -122,7 +100,7 @@ public final class EvidenceReader {
     public EvidenceReader after(KeptSince touched) {
         boolean isSameBench = Collections.disjoint(
                 touched.kinds(), List.of(RecordKind.METER, RecordKind.METER_CALIBRATION, RecordKind.EQUIPMENT));
-        return asking(book, isSameBench ? bench : new Bench(book));
+        return asking(book, isSameBench ? bench : new ReadBench(book));
     }
 
     /** Returns whether it read meters, calibrations and equipment at the same time as another. */
@@ -139,8 +117,7 @@ public final class EvidenceReader {
         return key -> known.getOrDefault(key, List.of());
     }
 
-    private static <T extends Kept, K> Map<K, List<Version<T>>> grouped(
-            Records book, Class<T> kind, Function<T, K> key) {
+    static <T extends Kept, K> Map<K, List<Version<T>>> grouped(Records book, Class<T> kind, Function<T, K> key) {
         return grouped(book.latest(kind), key);
     }
 
@@ -184,6 +161,7 @@ public final class EvidenceReader {
         ofGroup.sources.putAll(sources);
         ofGroup.before.putAll(before);
         ofGroup.profiles.putAll(profiles);
+        ofGroup.lentTests.putAll(lentTests);
         names.stream()
                 .flatMap(name -> Optional.ofNullable(mixes.get(name)).stream())
                 .map(ofGroup::read)
@@ -191,6 +169,7 @@ public final class EvidenceReader {
         sources.putAll(ofGroup.sources);
         before.putAll(ofGroup.before);
         profiles.putAll(ofGroup.profiles);
+        lentTests.putAll(ofGroup.lentTests);
     }
 
     private Optional<SourceStory> source(SourceId id) {
@@ -207,11 +186,15 @@ public final class EvidenceReader {
                                 version.value().openedOn())
                         .thenComparingInt(version -> version.value().id().text().length())
                         .thenComparing(version -> version.value().id()))
-                .map(determination -> judge(determination, mix, profile))
+                .map(determination -> judge(
+                        determination,
+                        mix,
+                        profile,
+                        trials.apply(determination.value().id())))
                 .toList();
-        List<Version<FactorIssue>> issued = issues.apply(mix.value().id()).stream()
-                .sorted(Comparator.comparingInt(version -> version.value().revision()))
-                .toList();
+        List<Version<FactorIssue>> issued =
+                issues.apply(mix.value().id()).stream().sorted(BY_REVISION).toList();
+        Map<Integer, Lent> lent = lent(issued);
         return new Evidence(
                 mix,
                 profile,
@@ -224,9 +207,54 @@ public final class EvidenceReader {
                 bench.equipment,
                 judged,
                 issued,
-                bases(issued, judged),
-                made(judged),
-                firstKept(mix));
+                bases(mix, issued, judged, lent),
+                made(judged, lent.values()),
+                firstKept(mix),
+                List.copyOf(lent.values()));
+    }
+
+    /** Returns the determinations of mixes tested for a group on which some revisions rest, by revision. */
+    private Map<Integer, Lent> lent(List<Version<FactorIssue>> issued) {
+        Map<Integer, Lent> lent = new LinkedHashMap<>();
+        issued.stream()
+                .map(Version::value)
+                .filter(issue -> issue.isIssue() && issue.isLent())
+                .forEach(issue -> lent(issue, issue.grounds().group().orElseThrow())
+                        .ifPresent(one -> lent.put(issue.revision(), one)));
+        return lent;
+    }
+
+    private Optional<Lent> lent(FactorIssue issue, GroupGround ground) {
+        List<?> key = List.of(issue.determinationId(), ground);
+        if (!lentTests.containsKey(key)) {
+            lentTests.put(key, read(issue.determinationId(), ground));
+        }
+        return lentTests.getOrDefault(key, Optional.empty());
+    }
+
+    private Optional<Lent> read(DeterminationId id, GroupGround ground) {
+        String tested = ground.testedMix().text();
+        return book.latest(MixDesign.class, tested)
+                .flatMap(now -> terms(ground, now)
+                        .flatMap(terms -> book.latest(Determination.class, id.text())
+                                .filter(one -> one.value().mixId().equals(ground.testedMix()))
+                                .map(one -> new Lent(
+                                        judge(
+                                                one,
+                                                now,
+                                                profile(now),
+                                                book.latestOf(Belonging.TRIALS_OF_DETERMINATION, id.text())),
+                                        terms,
+                                        List.of(),
+                                        book.latestOf(Belonging.ISSUES_OF_MIX, tested).stream()
+                                                .sorted(BY_REVISION)
+                                                .toList()))));
+    }
+
+    private Optional<GroupTerms> terms(GroupGround ground, Version<MixDesign> testedNow) {
+        return book.latest(FactorGroup.class, ground.group().text())
+                .map(group -> new GroupTerms(
+                        group, then(FactorGroup.class, ground.group().text(), ground.version()), testedNow));
     }
 
     private Instant firstKept(Version<MixDesign> mix) {
@@ -236,33 +264,46 @@ public final class EvidenceReader {
         return first.orElse(mix).stamp().at();
     }
 
-    private Map<Integer, Basis> bases(List<Version<FactorIssue>> issued, List<JudgedDetermination> judged) {
+    private Map<Integer, Basis> bases(
+            Version<MixDesign> today,
+            List<Version<FactorIssue>> issued,
+            List<JudgedDetermination> judged,
+            Map<Integer, Lent> lent) {
         Map<Integer, Basis> bases = new HashMap<>();
         for (Version<FactorIssue> version : issued) {
             FactorIssue issue = version.value();
-            if (issue.isIssue()) {
-                then(MixDesign.class, issue.mixId().text(), issue.mixVersion())
-                        .ifPresent(mix -> bases.put(
-                                issue.revision(),
-                                basis(mix, issue.sourceVersions(), days(issue.determinationId(), judged))));
+            Optional<Lent> other = Optional.ofNullable(lent.get(issue.revision()));
+            // Where the group is not there nobody can vouch for the member.
+            if (issue.isIssue() && issue.isLent() == other.isPresent()) {
+                Set<LocalDate> days = other.map(one -> days(one.determination()))
+                        .orElseGet(() -> days(issue.determinationId(), judged));
+                Optional<GroupTerms> terms = other.map(Lent::terms)
+                        .or(() -> issue.grounds().group().flatMap(ground -> terms(ground, today)));
+                then(MixDesign.class, issue.testedMix().text(), issue.mixVersion())
+                        .map(mix -> basis(mix, issue.sourceVersions(), days))
+                        .map(own -> terms.map(own::on).orElse(own))
+                        .ifPresent(basis -> bases.put(issue.revision(), basis));
             }
         }
         return bases;
     }
 
-    private Map<DeterminationId, Basis> made(List<JudgedDetermination> judged) {
+    private Map<DeterminationId, Basis> made(List<JudgedDetermination> judged, Collection<Lent> lent) {
         Map<DeterminationId, Basis> made = new HashMap<>();
-        for (JudgedDetermination one : judged) {
-            Determination determination = one.determination().value();
-            then(MixDesign.class, determination.mixId().text(), determination.mixVersion())
-                    .ifPresent(
-                            mix -> made.put(determination.id(), basis(mix, determination.sourceVersions(), days(one))));
-        }
+        judged.forEach(one -> made(one)
+                .ifPresent(basis -> made.put(one.determination().value().id(), basis)));
+        lent.forEach(one -> made(one.determination()).ifPresent(basis -> made.put(one.id(), basis.on(one.terms()))));
         return made;
     }
 
+    private Optional<Basis> made(JudgedDetermination judged) {
+        Determination determination = judged.determination().value();
+        return then(MixDesign.class, determination.mixId().text(), determination.mixVersion())
+                .map(mix -> basis(mix, determination.sourceVersions(), days(judged)));
+    }
+
     private Profile profile(Version<MixDesign> mix) {
-        return profiles.computeIfAbsent(mix.value().profileId(), id -> Evidence.profileOf(book, id));
+        return profiles.computeIfAbsent(mix.value().profileId(), id -> profileOf(book, id));
     }
 
     /**
@@ -276,9 +317,12 @@ public final class EvidenceReader {
         return some.stream().map(trial -> judge(trial, mix, profile)).toList();
     }
 
-    private JudgedDetermination judge(Version<Determination> determination, Version<MixDesign> today, Profile profile) {
-        List<JudgedTrial> judged = JudgedDetermination.inCompany(judge(
-                determination.value(), today, trials.apply(determination.value().id())));
+    private JudgedDetermination judge(
+            Version<Determination> determination,
+            Version<MixDesign> today,
+            Profile profile,
+            List<Version<Trial>> made) {
+        List<JudgedTrial> judged = JudgedDetermination.inCompany(judge(determination.value(), today, made));
         double division = MeterScale.of(judged, bench.meters).divisionPercent().doubleValue();
         return JudgedDetermination.of(determination, judged, division, profile);
     }
@@ -309,7 +353,7 @@ public final class EvidenceReader {
         Map<SourceId, SourceStory> stories = new HashMap<>();
         versions.forEach((id, version) ->
                 source(id).filter(story -> story.of(version).isPresent()).ifPresent(story -> stories.put(id, story)));
-        return new Basis(mix, versions, stories, days);
+        return new Basis(mix, versions, stories, days, Optional.empty());
     }
 
     private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
@@ -317,5 +361,13 @@ public final class EvidenceReader {
                         List.of(kind, recordId, number),
                         any -> book.version(kind, recordId, number).map(Version::value))
                 .map(kind::cast);
+    }
+
+    /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
+    static Profile profileOf(Records book, String profileId) {
+        return book.latest(LaboratoryProfile.class, profileId)
+                .map(version -> version.value().profile())
+                .or(() -> Profiles.find(profileId))
+                .orElseGet(Profiles::standard);
     }
 }

@@ -76,7 +76,7 @@ public record MeterStory(Version<Meter> meter, Profile profile, List<JudgedCalib
 
     /** Returns the profile of meters that belong to no mix: the laboratory's own copy of the default one, or that one. */
     public static Profile usualProfile(LabBook book) {
-        return Evidence.profileOf(book, Profiles.DEFAULT_ID);
+        return EvidenceReader.profileOf(book, Profiles.DEFAULT_ID);
     }
 
     /** Makes the story of a meter out of calibrations, of which those of other meters are passed over. */

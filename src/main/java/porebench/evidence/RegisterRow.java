@@ -11,6 +11,7 @@ import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.id.MixId;
 
@@ -30,6 +31,7 @@ import porebench.record.id.MixId;
  *     where there never was one
  * @param missing what an assessor would ask for
  * @param terms from which hour of its first day the factor in force holds, and under which conditions; none when none is
+ * @param group the group whose factor it is, and the mix that was tested; empty where the factor is of the mix alone
  */
 public record RegisterRow(
         MixId mixId,
@@ -43,12 +45,13 @@ public record RegisterRow(
         TrialsBehind trials,
         Optional<LocalDate> uncoveredSince,
         List<Problem> missing,
-        FactorTerms terms) {
+        FactorTerms terms,
+        Optional<GroupGround> group) {
     public RegisterRow {
         missing = List.copyOf(missing);
     }
 
-    /** A line of a factor that holds from the start of its first day, without conditions. */
+    /** A line of a factor of the mix alone that holds from the start of its first day, without conditions. */
     public RegisterRow(
             MixId mixId,
             String title,
@@ -73,7 +76,8 @@ public record RegisterRow(
                 trials,
                 uncoveredSince,
                 missing,
-                FactorTerms.NONE);
+                FactorTerms.NONE,
+                Optional.empty());
     }
 
     /** Returns the line of one mix as it stands on a day, at its end. */
@@ -101,7 +105,8 @@ public record RegisterRow(
                 basis.map(TrialsBehind::of).orElse(TrialsBehind.NONE),
                 state.isUsable() ? Optional.empty() : CoveredSpell.endOfNewest(CoveredSpell.of(evidence, moment), day),
                 missing(evidence, inForce, basis, day),
-                inForce.map(FactorIssue::terms).orElse(FactorTerms.NONE));
+                inForce.map(FactorIssue::terms).orElse(FactorTerms.NONE),
+                inForce.flatMap(issue -> issue.grounds().group()));
     }
 
     /** Returns how many of some mixes have a factor that may be used. */

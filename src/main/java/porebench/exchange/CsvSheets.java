@@ -44,6 +44,7 @@ import porebench.port.OutputFolder;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.Equipment;
+import porebench.record.FactorGroup;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
@@ -60,6 +61,7 @@ import porebench.record.book.Progress;
 import porebench.record.column.CardPrintColumns;
 import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
+import porebench.record.column.GroupColumns;
 import porebench.record.column.LaboratoryColumns;
 import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
@@ -113,7 +115,8 @@ public final class CsvSheets implements LabSheets {
                     "source-measurements.csv",
                     MeasurementColumns.ALL,
                     List.of("measurement_id")),
-            new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")));
+            new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")),
+            new RowFormat<>(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, List.of("group_id")));
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

@@ -38,6 +38,8 @@ public enum Limit {
     TRIAL_SOAK("0", "10080"),
     /** Tolerance on the target air of a load, in % air. */
     AIR_TOLERANCE("0.1", "10"),
+    /** How far mixes of like proportions may be apart, in percentage points and %: our own choice. */
+    LIKENESS("0.1", "10"),
     /** Division of a balance, and how far it may be wrong, in g. */
     BALANCE("0.0001", "1000"),
     /** Division of a measuring cylinder, and how far it may be wrong, in mL. */

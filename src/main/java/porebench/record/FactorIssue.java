@@ -29,7 +29,7 @@ import porebench.record.id.SourceId;
  * @param issuedBy who issued or withdrew it
  * @param approvedBy who approved it, may be empty
  * @param reason why it was issued, replaced or withdrawn
- * @param mixVersion the version of the mix design it rests on
+ * @param mixVersion the version of the mix design it rests on: of the mix that was tested
  * @param sourceVersions the versions of the sources it rests on
  * @param profileId the profile whose rules were used
  * @param overrideBy who took on a meter not to be trusted that day, in a revision issued before each doubt was named; else
@@ -128,6 +128,16 @@ public record FactorIssue(
     /** Returns where it was decided. */
     public FactorOrigin origin() {
         return grounds.origin();
+    }
+
+    /** Returns the mix on whose trials it rests: its own, or the one that is tested for its group. */
+    public MixId testedMix() {
+        return grounds.group().map(GroupGround::testedMix).orElse(mixId);
+    }
+
+    /** Returns whether it was found on another mix, of the group whose factor it is. */
+    public boolean isLent() {
+        return !testedMix().equals(mixId);
     }
 
     /** Returns whether it rests on simulated trials. */

@@ -2,6 +2,7 @@ package porebench.record;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.TrialId;
 
@@ -14,15 +15,27 @@ import porebench.record.id.TrialId;
  * @param takenOn the doubts that somebody took on
  * @param origin where it was decided
  * @param simulated whether it rests on simulated trials, for training
+ * @param group the group whose factor it is, and the mix that was tested; empty where it is of its mix alone
  */
 public record Grounds(
         Map<TrialId, Integer> trialVersions,
         Map<CalibrationId, Integer> calibrationVersions,
         List<TakenDoubt> takenOn,
         FactorOrigin origin,
-        boolean simulated) {
+        boolean simulated,
+        Optional<GroupGround> group) {
     /** Nothing stated, as of a withdrawal. */
     public static final Grounds NONE = new Grounds(Map.of(), Map.of(), List.of(), FactorOrigin.HERE, false);
+
+    /** Grounds of a factor that is of its mix alone. */
+    public Grounds(
+            Map<TrialId, Integer> trialVersions,
+            Map<CalibrationId, Integer> calibrationVersions,
+            List<TakenDoubt> takenOn,
+            FactorOrigin origin,
+            boolean simulated) {
+        this(trialVersions, calibrationVersions, takenOn, origin, simulated, Optional.empty());
+    }
 
     public Grounds {
         trialVersions = Map.copyOf(trialVersions);
@@ -37,11 +50,16 @@ public record Grounds(
 
     /** Returns the same grounds, decided elsewhere or confirmed here. */
     public Grounds from(FactorOrigin other) {
-        return new Grounds(trialVersions, calibrationVersions, takenOn, other, simulated);
+        return new Grounds(trialVersions, calibrationVersions, takenOn, other, simulated, group);
     }
 
     /** Returns the same grounds marked as simulated or not. */
     public Grounds simulated(boolean isSimulated) {
-        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, isSimulated);
+        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, isSimulated, group);
+    }
+
+    /** Returns the same grounds as those of a group's factor. */
+    public Grounds of(Optional<GroupGround> other) {
+        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, simulated, other);
     }
 }

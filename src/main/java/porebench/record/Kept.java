@@ -16,7 +16,8 @@ public sealed interface Kept
                 KeptStudy,
                 SheetPhoto,
                 SourceMeasurement,
-                Production {
+                Production,
+                FactorGroup {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.method.Problem;
+import porebench.method.sample.AggregateShares;
 import porebench.method.sample.Batch;
 import porebench.method.sample.Constituent;
 import porebench.method.sample.CorrectionSample;
@@ -62,6 +63,14 @@ public record MixDesign(
         return batch.wetSieved() == other.batch.wetSieved()
                 && hasSameVolumeAs(other)
                 && stones().equals(other.stones());
+    }
+
+    /**
+     * Returns what share of its aggregate each source has, and how much aggregate stands in a cubic metre of concrete; empty where
+     * the design does not give it.
+     */
+    public Optional<AggregateShares> aggregateShares() {
+        return AggregateShares.of(batch);
     }
 
     /** Returns what cannot be right about its batch, as errors, and what is doubtful. */

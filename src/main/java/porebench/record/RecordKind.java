@@ -18,7 +18,8 @@ public enum RecordKind {
     STUDY("study", KeptStudy.class),
     SHEET_PHOTO("sheet_photo", SheetPhoto.class),
     SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class),
-    PRODUCTION("production", Production.class);
+    PRODUCTION("production", Production.class),
+    FACTOR_GROUP("factor_group", FactorGroup.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

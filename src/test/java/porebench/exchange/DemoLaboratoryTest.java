@@ -88,7 +88,8 @@ class DemoLaboratoryTest {
                         entry(RecordKind.STUDY, 0),
                         entry(RecordKind.SHEET_PHOTO, 0),
                         entry(RecordKind.SOURCE_MEASUREMENT, 9),
-                        entry(RecordKind.PRODUCTION, 0));
+                        entry(RecordKind.PRODUCTION, 0),
+                        entry(RecordKind.FACTOR_GROUP, 0));
         assertThat(book.history(Source.class, "S-09")).hasSize(2);
         assertThat(book.verify()).isEmpty();
     }

@@ -31,6 +31,7 @@ import porebench.record.CardPrint;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
 import porebench.record.SampleStudies;
@@ -54,6 +55,7 @@ class EveryFormatTest {
                         List.of(
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
                                 Draft.of(SampleStudies.operators("O-1")),
+                                Draft.of(SampleGroups.group("G-1", "M-2")),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),
                                 Draft.of(new LaboratoryProfile(

@@ -228,7 +228,7 @@ class RoundTripTest {
         return written(formatOf(record), record);
     }
 
-    private static Format<? extends Kept> formatOf(Kept record) {
+    static Format<? extends Kept> formatOf(Kept record) {
         return CsvSheets.FORMATS.stream()
                 .filter(format -> format.type().isInstance(record))
                 .findFirst()

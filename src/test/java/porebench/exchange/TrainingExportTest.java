@@ -32,6 +32,7 @@ import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleEquipment;
+import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
@@ -74,7 +75,8 @@ class TrainingExportTest {
                 SampleStudies.operators("O-1"),
                 SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
                 SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"),
-                SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1));
+                SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1),
+                SampleGroups.group("G-1", "M-2"));
     }
 
     private static MeterCalibration repaired() {
@@ -139,9 +141,9 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement and production
-        // do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(11).containsOnly("csv.simulated");
+        // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production and
+        // group do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(12).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);

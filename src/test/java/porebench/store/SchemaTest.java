@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
@@ -102,6 +103,7 @@ class SchemaTest {
                                                 || kind == RecordKind.SHEET_PHOTO
                                                 || kind == RecordKind.SOURCE_MEASUREMENT
                                                 || kind == RecordKind.PRODUCTION
+                                                || kind == RecordKind.FACTOR_GROUP
                                         ? 0
                                         : 1));
     }
@@ -159,7 +161,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(81);
+                .hasSize(87);
     }
 
     @Test
@@ -235,9 +237,10 @@ class SchemaTest {
             Books.keep(
                     book,
                     SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
+            Books.keep(book, SampleGroups.group("G-1", "M-2"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(27);
+        assertThat(tables).hasSize(29);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

@@ -13,8 +13,8 @@ import porebench.method.Problem;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.Equipment;
+import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
-import porebench.record.FactorOrigin;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
@@ -40,7 +40,8 @@ import porebench.record.id.TrialId;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, measurement, production, piece of equipment, meter, mix, profile or
+ * <p>What is already there unchanged is passed over; a changed source, measurement, production, piece of equipment, meter, mix, group,
+ * profile or
  * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused: a person corrects those
  * with a reason. Refused are simulated trials and what comes from a training book, unless the book is for training; real ones if it is.
  */
@@ -196,6 +197,7 @@ public final class Intake {
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
+            case FACTOR_GROUP -> unlessWrong(one, GroupIntake.check(book, drafts, touched, (FactorGroup) one.value()));
             default -> Optional.of(one);
         };
     }
@@ -311,6 +313,11 @@ public final class Intake {
         if (!mixKnown || !determinationKnown) {
             return Optional.empty();
         }
+        Determination made = (Determination)
+                known(RecordKind.DETERMINATION, issue.determinationId().text()).orElseThrow();
+        if (unlessWrong(one, GroupIntake.otherMix(issue, made)).isEmpty()) {
+            return Optional.empty();
+        }
         Optional<Problem> mixing = Training.mixing(issue, isTraining());
         if (mixing.isPresent()) {
             problems.add(mixing.get().at(one.place()));
@@ -320,14 +327,7 @@ public final class Intake {
         if (there.isPresent()) {
             return Optional.of(new Incoming(one.place(), IssueIntake.filled(issue, there.get())));
         }
-        if (issue.mixVersion() > 0) {
-            return Optional.of(one);
-        }
-        Determination made = (Determination)
-                known(RecordKind.DETERMINATION, issue.determinationId().text()).orElseThrow();
-        FactorIssue resting = issue.restingOn(made.mixVersion(), made.sourceVersions())
-                .on(issue.isIssue() ? issue.grounds().from(FactorOrigin.IMPORTED) : issue.grounds());
-        return Optional.of(new Incoming(one.place(), resting));
+        return Optional.of(issue.mixVersion() > 0 ? one : new Incoming(one.place(), GroupIntake.resting(issue, made)));
     }
 
     /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */

@@ -75,7 +75,8 @@ final class Touched {
         }
         return value instanceof FactorIssue issue
                 ? Map.of(
-                        RecordKind.MIX, List.of(issue.mixId().text()),
+                        RecordKind.MIX,
+                                List.of(issue.mixId().text(), issue.testedMix().text()),
                         RecordKind.DETERMINATION,
                                 List.of(issue.determinationId().text()))
                 : Map.of();

@@ -95,8 +95,8 @@ final class IssueDoubts {
     private List<Problem> changes() {
         MixId mixId = evidence.mix().value().id();
         return evidence.changesSince(basis).stream()
-                .map(change -> change.source()
-                        .map(this::changed)
+                .map(change -> change.drift()
+                        .or(() -> change.source().map(this::changed))
                         .orElseGet(
                                 () -> Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text())))
                 .toList();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.Lent;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.Determination;
@@ -85,6 +86,14 @@ public final class Verifying {
         List<Problem> problems = new ArrayList<>();
         if (!issue.grounds().namesTrials() || issue.mixVersion() == 0) {
             problems.add(Problem.warning("trial_versions", "import.without-versions"));
+        }
+        if (issue.isLent() && Lent.of(evidence, issue).isEmpty()) {
+            problems.add(Problem.warning(
+                    "group_id",
+                    "import.unknown-group",
+                    issue.grounds().group().orElseThrow().group().text(),
+                    issue.testedMix().text()));
+            return problems;
         }
         Optional<JudgedDetermination> basis = evidence.determination(issue.determinationId())
                 .filter(judged -> judged.summary().isPresent());

@@ -42,7 +42,7 @@ public final class LaboratoryStanding {
      * The way in which summaries are worked out and written. It is counted up whenever either changes; those of another edition are
      * worked out anew.
      */
-    public static final int EDITION = 4;
+    public static final int EDITION = 5;
 
     /** So few mixes are rather worked out again at the next opening than kept at once: each keeping waits for the disk. */
     private static final int TOO_FEW_TO_KEEP = 50;

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import porebench.evidence.CoveredSpell;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.Lent;
 import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.TrialsBehind;
@@ -24,14 +25,16 @@ import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.GroupGround;
 import porebench.record.book.Version;
+import porebench.record.id.GroupId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
 /**
  * The line of one mix in the register at every moment, as long as nothing is kept that changes it: a row holds from a moment on,
- * until the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, and where a
- * source becomes another stone.
+ * until the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, where a
+ * source becomes another stone, and where the mix tested for its group has another revision.
  */
 final class RegisterLine {
     /** How many parts of its text stand before the rows. */
@@ -64,6 +67,10 @@ final class RegisterLine {
             moments.add(issue.begins());
             moments.add(issue.recheckBy().minusDays(notice).atStartOfDay());
             moments.add(issue.recheckBy().plusDays(1).atStartOfDay());
+            Lent.of(evidence, issue).stream()
+                    .flatMap(lent -> lent.issues().stream())
+                    .map(Version::value)
+                    .forEach(other -> moments.addAll(List.of(other.inForceFrom().atStartOfDay(), other.begins())));
         }
         evidence.stones().stream()
                 .flatMap(story -> story.periods().stream())
@@ -133,8 +140,21 @@ final class RegisterLine {
                 Joined.of(row.missing().stream().map(WrittenProblem::of).toList()),
                 row.terms().atText(),
                 row.terms().conditions(),
-                row.terms().checkedBy()))));
+                row.terms().checkedBy(),
+                row.group().map(RegisterLine::group).orElse("")))));
         return Joined.of(parts);
+    }
+
+    private static String group(GroupGround ground) {
+        return Joined.of(List.of(
+                ground.group().text(),
+                Integer.toString(ground.version()),
+                ground.testedMix().text()));
+    }
+
+    private static GroupGround group(String text) {
+        List<String> cells = Joined.parts(text);
+        return new GroupGround(new GroupId(cells.get(0)), Integer.parseInt(cells.get(1)), new MixId(cells.get(2)));
     }
 
     private static String trials(TrialsBehind trials) {
@@ -192,7 +212,8 @@ final class RegisterLine {
                             trials(cells.get(6)),
                             some(cells.get(7), LocalDate::parse),
                             problems(cells.get(8)),
-                            new FactorTerms(FactorTerms.time(cells.get(9)), cells.get(10), cells.get(11))));
+                            new FactorTerms(FactorTerms.time(cells.get(9)), cells.get(10), cells.get(11)),
+                            some(cells.get(12), RegisterLine::group)));
         }
         return new RegisterLine(rows, LocalDate.parse(parts.get(3)), spells(parts.get(4)));
     }

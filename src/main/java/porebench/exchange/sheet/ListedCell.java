@@ -24,7 +24,7 @@ import porebench.record.column.Part;
 
 /**
  * Several things in one cell, a semicolon between them. Versions of other records stand as {@code S-01:1;S-02:2}; things whose
- * order counts stand with a bar between what each states. A percent sign, semicolon or bar within is written {@code %25},
+ * order counts stand with a bar between what each states, which of a name is one thing. A percent sign, semicolon or bar within is written {@code %25},
  * {@code %3B} or {@code %7C}.
  */
 final class ListedCell {
@@ -57,7 +57,9 @@ final class ListedCell {
                     : Optional.empty();
             boolean isTwice = !part.isOrdered() && !texts.isEmpty() && !seen.add(texts.get(0));
             if (thing.isEmpty() || isTwice) {
-                if (part.isOrdered()) {
+                if (part.columns().all().size() == 1) {
+                    entry.error(heading, "csv.not-names", heading, Findings.quoted(one));
+                } else if (part.isOrdered()) {
                     entry.error(heading, "csv.not-doubts", Findings.quoted(one));
                 } else {
                     entry.error(heading, "csv.not-versions", heading, Findings.quoted(one));

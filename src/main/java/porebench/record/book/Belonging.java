@@ -4,6 +4,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
+import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.MeterCalibration;
@@ -13,6 +14,7 @@ import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
 import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
+import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 
 /**
@@ -58,6 +60,8 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
 
     public static final Belonging<Production> PRODUCTION_OF_MIX =
             one(Production.class, RecordKind.MIX, spell -> spell.mixId().text());
+    public static final Belonging<FactorGroup> GROUPS_OF_MIX = new Belonging<>(
+            FactorGroup.class, RecordKind.MIX, group -> group.members().stream().map(MixId::text));
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

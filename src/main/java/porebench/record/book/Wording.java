@@ -10,6 +10,7 @@ import porebench.method.sample.Constituent;
 import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.Equipment;
+import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.KeptStudy;
@@ -185,6 +186,7 @@ public final class Wording {
             case SHEET_PHOTO -> photo((SheetPhoto) record);
             case SOURCE_MEASUREMENT -> measurement((SourceMeasurement) record);
             case PRODUCTION -> production((Production) record);
+            case FACTOR_GROUP -> group((FactorGroup) record);
         }
     }
 
@@ -301,6 +303,14 @@ public final class Wording {
         text("id", "text-id", Form.LONG_NAME, made.recordId());
         text("reportedBy", "text-person", Form.LINE, made.reportedBy());
         text("remarks", "text-remarks", Form.NOTE, made.remarks());
+    }
+
+    private void group(FactorGroup group) {
+        text("id", "text-id", Form.NAME, group.recordId());
+        text("groupTitle", "text-title", Form.LINE, group.title());
+        text("testedMix", "text-id", Form.NAME, group.testedMix().text());
+        group.members().forEach(member -> text("members", "text-id", Form.NAME, member.text()));
+        text("reason", "text-reason", Form.NOTE, group.reason());
     }
 
     private void photo(SheetPhoto photo) {

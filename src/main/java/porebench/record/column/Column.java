@@ -237,7 +237,7 @@ public record Column<R, V>(
 
     /** Returns whether it only says yes where something holds. */
     public boolean isMark() {
-        return isExtra && !isNeeded && type.isWhole();
+        return isExtra && !isNeeded && type.isYesNo();
     }
 
     /** Returns whether the number of this column has its unit beside it. */

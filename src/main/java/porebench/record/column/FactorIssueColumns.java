@@ -13,9 +13,11 @@ import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.FactorTerms;
 import porebench.record.Grounds;
+import porebench.record.GroupGround;
 import porebench.record.TakenDoubt;
 import porebench.record.id.CalibrationId;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.id.TrialId;
@@ -130,6 +132,26 @@ public final class FactorIssueColumns {
                     (FactorIssue issue) -> filled(issue.terms().checkedBy()))
             .since(17)
             .extra();
+    public static final Column<FactorIssue, GroupId> GROUP = Column.any(
+                    "group_id",
+                    CellType.word(GroupId::new, GroupId::text),
+                    (FactorIssue issue) -> issue.grounds().group().map(GroupGround::group))
+            .since(19)
+            .extra();
+    public static final Column<FactorIssue, Integer> GROUP_VERSION = Column.any(
+                    "group_version",
+                    CellType.whole(1),
+                    (FactorIssue issue) -> issue.grounds().group().map(GroupGround::version))
+            .neededWhere(from -> from.states(GROUP))
+            .since(19)
+            .extra();
+    /** Stated where it is another mix than the revision's own. */
+    public static final Column<FactorIssue, MixId> TESTED_MIX = Column.any(
+                    "tested_mix_id",
+                    CellType.word(MixId::new, MixId::text),
+                    (FactorIssue issue) -> Optional.of(issue.testedMix()).filter(any -> issue.isLent()))
+            .since(19)
+            .extra();
 
     public static final Columns<FactorIssue> ALL = Columns.of(
             "factor_issue",
@@ -157,7 +179,10 @@ public final class FactorIssueColumns {
             SIMULATED,
             IN_FORCE_AT,
             CONDITIONS,
-            CHECKED_BY);
+            CHECKED_BY,
+            GROUP,
+            GROUP_VERSION,
+            TESTED_MIX);
 
     private FactorIssueColumns() {}
 
@@ -167,6 +192,13 @@ public final class FactorIssueColumns {
                 .checked(text -> FactorTerms.time(text).isPresent()
                         ? Optional.empty()
                         : Optional.of(Problem.error("inForceAt", "form.not-a-time", text)));
+    }
+
+    private static Optional<GroupGround> group(Cells cells) {
+        return cells.any(GROUP)
+                .flatMap(group -> cells.any(GROUP_VERSION)
+                        .map(version -> new GroupGround(
+                                group, version, cells.any(TESTED_MIX).orElse(cells.get(MIX)))));
     }
 
     private static Optional<String> filled(String text) {
@@ -210,7 +242,8 @@ public final class FactorIssueColumns {
                         IdVersion.byId(cells.list(CALIBRATIONS)),
                         cells.list(DOUBTS),
                         cells.any(ORIGIN).orElse(FactorOrigin.HERE),
-                        cells.is(SIMULATED)),
+                        cells.is(SIMULATED),
+                        group(cells)),
                 new FactorTerms(
                         cells.any(IN_FORCE_AT).flatMap(FactorTerms::time),
                         cells.any(CONDITIONS).orElse(""),

@@ -22,7 +22,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.STUDY, StudyColumns.ALL),
             Map.entry(RecordKind.SHEET_PHOTO, PhotoColumns.ALL),
             Map.entry(RecordKind.SOURCE_MEASUREMENT, MeasurementColumns.ALL),
-            Map.entry(RecordKind.PRODUCTION, ProductionColumns.ALL)));
+            Map.entry(RecordKind.PRODUCTION, ProductionColumns.ALL),
+            Map.entry(RecordKind.FACTOR_GROUP, GroupColumns.ALL)));
 
     private RecordColumns() {}
 

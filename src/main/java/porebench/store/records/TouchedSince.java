@@ -14,7 +14,8 @@ import porebench.record.id.MixId;
 /**
  * Finds the mixes that entries since some number may have changed: what a mix stands on is itself, its determinations, trials and
  * factors, what was made of it, the sources of its aggregates and what was measured of them, the meters its trials were made on,
- * and its profile. What is corrected touches the mix that it belonged to before, too.
+ * its profile, and of a factor of a group the group and the mix that is tested for it. What is corrected touches the mix that it
+ * belonged to before, too.
  */
 public final class TouchedSince {
     /** The records of which something was kept since. It is found by the entries' numbers, before anything else is asked. */
@@ -28,7 +29,8 @@ public final class TouchedSince {
     private static final String MIXES = SINCE + """
             , versions AS MATERIALIZED (
                 SELECT e.kind, e.entry_no FROM since s CROSS JOIN entry e
-                WHERE e.kind = s.kind AND e.record_id = s.record_id)
+                WHERE e.kind = s.kind AND e.record_id = s.record_id),
+            touched (mix_id) AS MATERIALIZED (
             SELECT record_id FROM since WHERE kind = 'mix'
             UNION SELECT d.mix_id FROM versions v CROSS JOIN determination d
                 WHERE v.kind = 'determination' AND d.entry_no = v.entry_no
@@ -56,6 +58,10 @@ public final class TouchedSince {
                 WHERE v.kind = 'meter_calibration' AND c.entry_no = v.entry_no AND t.meter_id = c.meter_id
             UNION SELECT m.mix_id FROM since s CROSS JOIN mix m
                 WHERE s.kind = 'profile' AND m.profile_id = s.record_id
+            UNION SELECT f.mix_id FROM since s CROSS JOIN factor_issue f
+                WHERE s.kind = 'factor_group' AND f.group_id = s.record_id)
+            SELECT mix_id FROM touched
+            UNION SELECT f.mix_id FROM touched w CROSS JOIN factor_issue f WHERE f.tested_mix_id = w.mix_id
             """;
 
     private static final String KINDS = SINCE + " SELECT DISTINCT kind FROM since";

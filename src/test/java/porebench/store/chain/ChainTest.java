@@ -22,6 +22,7 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
+import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
 import porebench.record.SampleSources;
@@ -94,8 +95,9 @@ class ChainTest {
             Books.keep(
                     book,
                     SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
+            Books.keep(book, SampleGroups.group("G-1", "M-2"));
         }
-        assertThat(tables()).hasSize(27);
+        assertThat(tables()).hasSize(29);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)
