@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import porebench.method.Problem;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
@@ -32,6 +33,17 @@ public record Lent(
     public Lent {
         counted = List.copyOf(counted);
         issues = List.copyOf(issues);
+    }
+
+    /** Returns the group for which a determination was lent to a mix; empty where it is the mix's own. */
+    public static Optional<GroupGround> ground(Evidence evidence, JudgedDetermination judged) {
+        return evidence.lent().stream()
+                .filter(one -> one.determination().equals(judged))
+                .findFirst()
+                .map(one -> new GroupGround(
+                        one.terms.group().value().id(),
+                        one.terms.group().number(),
+                        one.testedMix().id()));
     }
 
     /** Returns whether a revision rests on it, on these terms. */

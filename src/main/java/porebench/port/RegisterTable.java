@@ -25,7 +25,9 @@ public final class RegisterTable {
             "without_factor_since",
             "missing",
             "in_force_at",
-            "conditions");
+            "conditions",
+            "group_id",
+            "tested_mix_id");
 
     private RegisterTable() {}
 
@@ -58,7 +60,9 @@ public final class RegisterTable {
                 or(row.uncoveredSince()),
                 String.join(BETWEEN, line.missing()),
                 row.terms().atText(),
-                row.terms().conditions());
+                row.terms().conditions(),
+                or(row.group().map(ground -> ground.group().text())),
+                or(row.group().map(ground -> ground.testedMix().text())));
     }
 
     private static String or(Optional<?> value) {

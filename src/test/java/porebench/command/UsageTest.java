@@ -132,6 +132,7 @@ class UsageTest {
                         "card",
                         "photo",
                         "source",
+                        "group",
                         "register",
                         "plan",
                         "import",

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.group.GroupLook;
-import porebench.evidence.group.LikeMix;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -26,7 +25,6 @@ import porebench.method.Role;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.GroupGround;
-import porebench.record.MixDesign;
 import porebench.record.SampleGroups;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
@@ -326,6 +324,24 @@ class GroupFactorsTest {
         Books.keep(bench.book, records);
     }
 
+    /** A member alone may be issued for again from the trials that its factor rests on; it stays the factor of the group. */
+    @Test
+    void oneMemberIsIssuedForAgainFromTheSameTrials() {
+        group.issue();
+        Answer<FactorIssue> again = again(MAY);
+        assertThat(again.value().orElseThrow().grounds().group())
+                .contains(new GroupGround(new GroupId("G-1"), 1, Bench.MIX));
+        Books.correct(bench.book, SampleGroups.mix("M-2", "770", "980"));
+        Answer<FactorIssue> drifted = again(MAY);
+        assertThat(drifted.value()).isEmpty();
+        assertThat(Books.codes(drifted.problems())).contains("issue.drifted").doesNotContain("issue.doubts-open");
+    }
+
+    private Answer<FactorIssue> again(LocalDate from) {
+        Evidence member = group.of(SECOND);
+        return Issuing.issue(member, bench.scatter(), bench.takingAll(member, Bench.decision(Bench.FIRST, from)));
+    }
+
     /** One reads, another changes a member, the first keeps. */
     @Test
     void aMemberThatDriftedMeanwhileRefusesAllOfThem() {
@@ -345,38 +361,6 @@ class GroupFactorsTest {
         Books.correct(bench.book, SampleGroups.mix("M-2", "770", "980"));
         assertThat(CoveredSpell.of(group.of(SECOND))).isEmpty();
         assertThat(CoveredSpell.of(group.of(THIRD))).hasSize(1);
-    }
-
-    @Test
-    void theGroupIsLookedAtWithHowFarEachMemberIs() {
-        group.issue();
-        Books.correct(bench.book, SampleGroups.mix("M-3", "770", "980"));
-        GroupLook look = GroupLook.of(EvidenceReader.asking(bench.book)::readEach, group.group(), MAY);
-        assertThat(look.members()).extracting(one -> one.mixId().text()).containsExactly("M-1", "M-2", "M-3");
-        assertThat(look.members()).extracting(GroupLook.Member::isTested).containsExactly(true, false, false);
-        assertThat(look.members())
-                .extracting(GroupLook.Member::state)
-                .containsExactly(FactorState.IN_FORCE, FactorState.IN_FORCE, FactorState.SOURCE_CHANGED);
-        assertThat(look.members().get(1).likeness().apartPoints())
-                .isEqualTo(1, org.assertj.core.data.Offset.offset(1e-9));
-        assertThat(look.members().get(2).likeness().isLike()).isFalse();
-        assertThat(Books.codes(look.members().get(2).why())).containsOnly("register.drifted");
-        assertThat(look.members())
-                .allMatch(one -> one.hasGroupFactor(group.group().value()));
-        assertThat(look.open()).contains(Bench.FIRST);
-    }
-
-    @Test
-    void mixesOfLikeProportionsAreListedTheNearestFirst() {
-        Books.keep(bench.book, Samples.source("S-3", Role.COARSE, "Ledge 1"), Samples.mix("M-8", "S-1", "S-3"));
-        MixDesign tested = bench.mix();
-        assertThat(LikeMix.of(bench.book, tested, new BigDecimal("2")))
-                .extracting(one -> one.mixId().text())
-                .containsExactly("M-9", "M-2", "M-3");
-        List<LikeMix> near = LikeMix.of(bench.book, tested, new BigDecimal("1.9"));
-        assertThat(near).extracting(one -> one.mixId().text()).containsExactly("M-9", "M-2");
-        assertThat(near.get(0).group()).isEmpty();
-        assertThat(near.get(1).group()).contains(new GroupId("G-1"));
     }
 
     @Test

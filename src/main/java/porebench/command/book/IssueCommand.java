@@ -3,20 +3,24 @@ package porebench.command.book;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
+import porebench.command.reply.Reply;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.StopReport;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.TakingOn;
@@ -27,20 +31,31 @@ import porebench.method.Problem;
 import porebench.method.trial.StopRule;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.GroupGround;
 import porebench.record.RecordKind;
 import porebench.record.TakenDoubt;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
 
 /** {@code issue}: hands out the next revision of a mix's factor, from a determination of the lab book. */
 @Command(name = "issue")
 public final class IssueCommand extends BookCommand {
-    @Option(names = "--mix-id", required = true, paramLabel = "<id>")
-    private MixId mixId;
+    @ArgGroup(multiplicity = "1")
+    private Of of;
+
+    /** What the factor is of. */
+    static final class Of {
+        @Option(names = "--mix-id", required = true, paramLabel = "<id>")
+        private @Nullable MixId mixId;
+
+        @Option(names = "--group", required = true, paramLabel = "<id>")
+        private @Nullable GroupId group;
+    }
 
     @Option(names = "--reason", required = true, paramLabel = "<text>")
     private String reason;
@@ -82,6 +97,10 @@ public final class IssueCommand extends BookCommand {
     @Override
     protected CommandOutcome carryOut() {
         try (LabBook book = open()) {
+            if (of.group != null) {
+                return marked(book, group(book, of.group));
+            }
+            MixId mixId = Objects.requireNonNull(of.mixId);
             Optional<Evidence> evidence = Evidence.of(book, mixId);
             if (evidence.isEmpty()) {
                 return CommandOutcome.refused(
@@ -94,35 +113,82 @@ public final class IssueCommand extends BookCommand {
         }
     }
 
+    private CommandOutcome group(LabBook book, GroupId id) {
+        if (confirm) {
+            return CommandOutcome.refused(Problem.error("confirm", "issue.confirm-one-mix"));
+        }
+        if (at != null && FactorTerms.time(at).isEmpty()) {
+            return CommandOutcome.refused(Problem.error("inForceAt", "form.not-a-time", at));
+        }
+        LaboratoryScatter scatter =
+                LaboratoryStanding.of(book, here().progress()).scatter();
+        Answer<GroupIssuing.Issued> answer =
+                GroupIssuance.issue(book, scatter, id, asked(), here().today(), this::takingOn, this::decision);
+        if (answer.value().isEmpty()) {
+            return CommandOutcome.refused(answer.problems());
+        }
+        List<FactorIssue> issues = answer.value().get().issues();
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        problems.addAll(book.keep(issues.stream().map(Draft::of).toList(), who.name(here()), reason.strip()));
+        if (Problem.anyError(problems)) {
+            return CommandOutcome.refused(problems);
+        }
+        acted();
+        return CommandOutcome.done(saidOfGroup(id).report(answer.value().get()), problems);
+    }
+
+    private ReportLayout<GroupIssuing.Issued> saidOfGroup(GroupId id) {
+        ReportLayout<FactorIssue> each = said(Optional.empty());
+        ReportLayout<GroupIssuing.LeftOut> left = this.<GroupIssuing.LeftOut>laidOut()
+                .text("mixId", one -> one.mixId().text())
+                .field((json, one) -> Reply.problems(json, "why", one.why(), problemText()));
+        return this.<GroupIssuing.Issued>laidOut()
+                .text("groupId", any -> id.text())
+                .field((json, issued) -> json.list("issues", issued.issues(), each::json))
+                .field((json, issued) -> json.list("leftOut", issued.leftOut(), left::json))
+                .alone((page, issued) -> issued.issues().forEach(issue -> {
+                    page.line(words().get("issue.of-mix", issue.mixId().text()));
+                    each.rows(page, issue);
+                }));
+    }
+
+    private Optional<DeterminationId> asked() {
+        return Optional.ofNullable(determination).filter(id -> !id.isBlank()).map(DeterminationId::new);
+    }
+
     /** Returns the determination asked for, or else the open one. */
     private Optional<DeterminationId> basis(Evidence evidence) {
-        return Optional.ofNullable(determination)
-                .filter(id -> !id.isBlank())
-                .map(DeterminationId::new)
-                .or(() -> evidence.openDetermination()
-                        .map(JudgedDetermination::determination)
-                        .map(open -> open.value().id()));
+        return asked().or(() -> evidence.openDetermination()
+                .map(JudgedDetermination::determination)
+                .map(open -> open.value().id()));
     }
 
     private CommandOutcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
         Optional<DeterminationId> basis = basis(evidence);
         if (basis.isEmpty()) {
-            return CommandOutcome.refused(Problem.error("determination", "issue.no-trial-counts", mixId.text()));
+            return CommandOutcome.refused(Problem.error(
+                    "determination",
+                    "issue.no-trial-counts",
+                    evidence.mix().value().id().text()));
         }
         if (at != null && FactorTerms.time(at).isEmpty()) {
             return CommandOutcome.refused(Problem.error("inForceAt", "form.not-a-time", at));
         }
-        Issuing.Decision decision = new Issuing.Decision(
-                basis.get(),
+        Issuing.Decision decision = decision(basis.get(), takingOn(Issuing.doubts(evidence, scatter, basis.get())));
+        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
+        return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
+    }
+
+    private Issuing.Decision decision(DeterminationId basis, Optional<TakingOn> takingOn) {
+        return new Issuing.Decision(
+                basis,
                 Optional.ofNullable(from).orElse(here().today()),
                 Optional.ofNullable(recheckBy),
                 who.name(here()),
                 approvedBy,
                 reason,
-                takingOn(Issuing.doubts(evidence, scatter, basis.get())),
+                takingOn,
                 new FactorTerms(Optional.ofNullable(at).flatMap(FactorTerms::time), conditions.strip(), ""));
-        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
-        return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
     }
 
     private CommandOutcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
@@ -196,6 +262,12 @@ public final class IssueCommand extends BookCommand {
                 .field((json, issue) -> json.text("overrideBy", first(issue).map(TakenDoubt::by)))
                 .field((json, issue) -> json.text("overrideReason", first(issue).map(TakenDoubt::reason)))
                 .text("origin", issue -> issue.origin().symbol())
+                .field((json, issue) -> json.text(
+                        "groupId",
+                        issue.grounds().group().map(ground -> ground.group().text())))
+                .field((json, issue) ->
+                        json.whole("groupVersion", issue.grounds().group().map(GroupGround::version)))
+                .text("testedMix", issue -> issue.testedMix().text())
                 .line(issue -> words().get(
                                 "issue.issued",
                                 Integer.toString(issue.revision()),

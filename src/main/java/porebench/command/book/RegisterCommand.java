@@ -164,6 +164,11 @@ public final class RegisterCommand extends BookCommand {
                             row.trials().meters().stream().map(MeterId::text).toList()))
                     .field((json, row) -> json.date("firstTrialOn", row.trials().firstOn()))
                     .field((json, row) -> json.date("lastTrialOn", row.trials().lastOn()))
+                    .field((json, row) -> json.text(
+                            "groupId", row.group().map(ground -> ground.group().text())))
+                    .field((json, row) -> json.text(
+                            "testedMix",
+                            row.group().map(ground -> ground.testedMix().text())))
                     .field((json, row) -> json.date("withoutFactorSince", row.uncoveredSince()))
                     .cell("register.without-since", row -> or(row.uncoveredSince()))
                     .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
@@ -179,6 +184,15 @@ public final class RegisterCommand extends BookCommand {
                             Integer.toString(rows.size())));
             page.gap();
             layout().table(page, rows);
+            if (rows.stream().anyMatch(row -> row.group().isPresent())) {
+                page.gap();
+            }
+            rows.forEach(row -> row.group()
+                    .ifPresent(ground -> page.line(words().get(
+                                    "register.group-line",
+                                    row.mixId().text(),
+                                    ground.group().text(),
+                                    ground.testedMix().text()))));
             if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {
                 page.gap();
                 page.line(words().get("register.missing"));

@@ -58,6 +58,7 @@ public final class FactorPage implements Screen {
     private final JLabel factor = Form.heading("", "number");
     private final WrappedText state = new WrappedText("factor.state", "h2");
     private final WrappedText dates = new WrappedText("factor.dates", "quiet");
+    private final WrappedText group = new WrappedText("factor.group", "quiet");
     private final ProblemLines changes;
     private final IssueForm form;
     private final RowTable<FactorIssue> history;
@@ -85,6 +86,7 @@ public final class FactorPage implements Screen {
         left.add(factor, "wmin 0");
         left.add(state, "wmin 0");
         left.add(dates, "wmin 0");
+        left.add(group, "wmin 0");
         left.add(changes.panel(), "wmin 0");
         left.add(form.component(), "wmin 0, gaptop 20");
         past.setOpaque(false);
@@ -213,6 +215,7 @@ public final class FactorPage implements Screen {
                         Days.show(issue.recheckBy()),
                         issue.meterType().name()))
                 .orElse(""));
+        group.say(inForce.flatMap(this::group).orElse(""));
         changes.show(inForce.map(this::changes).orElse(List.of()));
         form.refresh();
         history.show(model.revisions().stream()
@@ -221,6 +224,18 @@ public final class FactorPage implements Screen {
         history.select(issue -> model.looked().filter(issue::equals).isPresent());
         card.refresh();
         actions.refresh();
+    }
+
+    /** Says of which group a revision's factor is, and on which mix it was found; empty where it is of the mix alone. */
+    private Optional<String> group(FactorIssue issue) {
+        return issue.grounds()
+                .group()
+                .map(ground -> texts.get(
+                        issue.isLent() ? "head.group" : "head.group.tested",
+                        ground.group().text(),
+                        Integer.toString(ground.version()),
+                        ground.testedMix().text(),
+                        issue.determinationId().text()));
     }
 
     private List<Problem> changes(FactorIssue issue) {

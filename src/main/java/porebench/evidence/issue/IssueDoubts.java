@@ -95,10 +95,18 @@ final class IssueDoubts {
     private List<Problem> changes() {
         MixId mixId = evidence.mix().value().id();
         return evidence.changesSince(basis).stream()
-                .map(change -> change.drift()
-                        .or(() -> change.source().map(this::changed))
+                .filter(change -> change.drift().isEmpty())
+                .map(change -> change.source()
+                        .map(this::changed)
                         .orElseGet(
                                 () -> Problem.warning("determination", "issue.mix-changed-since-trials", mixId.text())))
+                .toList();
+    }
+
+    /** Returns why the trials of the mix tested for a group no longer speak for this one; nobody can take that on. */
+    List<Problem> drifted() {
+        return evidence.changesSince(basis).stream()
+                .flatMap(change -> change.drift().stream())
                 .toList();
     }
 

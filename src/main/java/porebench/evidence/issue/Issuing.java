@@ -12,6 +12,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceChanges;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.Lent;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -127,6 +128,7 @@ public final class Issuing {
             problems.addAll(doubts.impossible());
             doubts.beforeEvidence(decision.begins()).ifPresent(problems::add);
             problems.addAll(doubts.beforeStone(decision.inForceFrom()));
+            doubts.drifted().forEach(drift -> problems.add(Problem.error("determination", "issue.drifted", drift)));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {
@@ -197,7 +199,8 @@ public final class Issuing {
                 new EvidenceChanges(evidence).calibrationsNow(basis),
                 taken,
                 origin,
-                basis.trials().stream().anyMatch(trial -> trial.trial().value().simulated()));
+                basis.trials().stream().anyMatch(trial -> trial.trial().value().simulated()),
+                Lent.ground(evidence, basis));
     }
 
     /** Returns whether a revision says again what the newest one says: a repeated command makes no second revision. */

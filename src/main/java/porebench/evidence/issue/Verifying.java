@@ -52,6 +52,7 @@ public final class Verifying {
             problems.addAll(doubts.impossible());
             doubts.beforeEvidence(issue.begins()).ifPresent(problems::add);
             checkFactor(issue, judged).ifPresent(problems::add);
+            doubts.drifted().forEach(drift -> problems.add(Problem.error("determination", "issue.drifted", drift)));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(Issuing.stop(evidence, scatter, judged)), takingOn));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {
@@ -60,7 +61,8 @@ public final class Verifying {
         Determination made = basis.get().determination().value();
         return Answer.of(
                 issue.restingOn(made.mixVersion(), made.sourceVersions())
-                        .on(Issuing.grounds(evidence, basis.get(), taken, FactorOrigin.CONFIRMED)),
+                        .on(Issuing.grounds(evidence, basis.get(), taken, FactorOrigin.CONFIRMED)
+                                .of(issue.grounds().group())),
                 problems);
     }
 
@@ -111,6 +113,7 @@ public final class Verifying {
         Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy())
                 .map(Problem::asWarning)
                 .ifPresent(problems::add);
+        problems.addAll(doubts.drifted());
         doubts.all(Optional.empty()).stream()
                 .filter(doubt -> issue.takenOn().stream().noneMatch(doubt::isTakenOnBy))
                 .map(IssueDoubt::asSaid)

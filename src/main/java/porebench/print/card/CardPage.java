@@ -23,6 +23,7 @@ import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.GroupGround;
 import porebench.record.Laboratory;
 
 /**
@@ -127,6 +128,11 @@ public final class CardPage {
                     new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, tightest ? 1 : 2), card.mixTitle()));
         }
         blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 3)));
+        if (issue.grounds().group().isPresent()) {
+            blocks.add(words(
+                    new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 2),
+                    group(issue.grounds().group().get())));
+        }
         blocks.add(gap());
         blocks.add(new FactorBox(pen, words, issue, tightest ? 42 : tight ? 48 : 56).block(MARGIN, width));
         blocks.add(gap());
@@ -151,6 +157,13 @@ public final class CardPage {
         blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
         blocks.add(gap());
         return blocks;
+    }
+
+    private String group(GroupGround ground) {
+        return words.say(
+                issue.isLent() ? "card.group" : "card.group.tested",
+                ground.group().text(),
+                ground.testedMix().text());
     }
 
     private Block band(Band band) {

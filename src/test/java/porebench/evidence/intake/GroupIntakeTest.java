@@ -20,6 +20,7 @@ import porebench.evidence.EvidenceReader;
 import porebench.evidence.FactorState;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.issue.Verifying;
 import porebench.method.Place;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
@@ -173,6 +174,29 @@ class GroupIntakeTest {
         Evidence member = Evidence.of(bench.book, new MixId("M-2")).orElseThrow();
         assertThat(member.newestIssue().orElseThrow().origin()).isEqualTo(FactorOrigin.IMPORTED);
         assertThat(member.stateOn(Bench.START)).isEqualTo(FactorState.NOT_VERIFIED);
+    }
+
+    @Test
+    void aFactorThatIsConfirmedStaysThatOfItsGroup() {
+        Books.keep(bench.book, SampleGroups.group("G-1", "M-2"));
+        FactorIssue lent = issued().get(1);
+        keep(check(lent.on(lent.grounds().from(FactorOrigin.IMPORTED))));
+        Evidence member = Evidence.of(bench.book, new MixId("M-2")).orElseThrow();
+        FactorIssue confirmed = Verifying.confirm(
+                        member,
+                        bench.scatter(),
+                        member.issues().get(0),
+                        "R. Vale",
+                        "on our trials",
+                        Optional.of(Bench.takingOn(
+                                Issuing.doubts(member, bench.scatter(), Bench.FIRST), "M. Ash", "looked at")))
+                .value()
+                .orElseThrow();
+        assertThat(confirmed.origin()).isEqualTo(FactorOrigin.CONFIRMED);
+        assertThat(confirmed.grounds().group()).isEqualTo(lent.grounds().group());
+        Books.correct(bench.book, confirmed);
+        assertThat(Evidence.of(bench.book, new MixId("M-2")).orElseThrow().stateOn(Bench.START))
+                .isEqualTo(FactorState.IN_FORCE);
     }
 
     /** Without a group that names it, a determination of another mix bears no factor. */
