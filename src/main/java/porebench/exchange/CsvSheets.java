@@ -19,6 +19,7 @@ import porebench.exchange.photo.PhotoFiles;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.sheet.MixDesignFormat;
+import porebench.exchange.sheet.PlanFormat;
 import porebench.exchange.sheet.ProfileFormat;
 import porebench.exchange.sheet.RowFormat;
 import porebench.exchange.sheet.StudyFormat;
@@ -116,7 +117,8 @@ public final class CsvSheets implements LabSheets {
                     MeasurementColumns.ALL,
                     List.of("measurement_id")),
             new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")),
-            new RowFormat<>(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, List.of("group_id")));
+            new RowFormat<>(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, List.of("group_id")),
+            new PlanFormat());
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

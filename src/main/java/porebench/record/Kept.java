@@ -17,7 +17,8 @@ public sealed interface Kept
                 SheetPhoto,
                 SourceMeasurement,
                 Production,
-                FactorGroup {
+                FactorGroup,
+                TestPlan {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

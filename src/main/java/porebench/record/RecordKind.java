@@ -19,7 +19,8 @@ public enum RecordKind {
     SHEET_PHOTO("sheet_photo", SheetPhoto.class),
     SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class),
     PRODUCTION("production", Production.class),
-    FACTOR_GROUP("factor_group", FactorGroup.class);
+    FACTOR_GROUP("factor_group", FactorGroup.class),
+    TEST_PLAN("test_plan", TestPlan.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

@@ -35,6 +35,7 @@ import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
+import porebench.record.SamplePlans;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -76,7 +77,8 @@ class TrainingExportTest {
                 SamplePhotos.photo("T-1/photo-1", "T-1", SamplePhotos.png(99, 1)),
                 SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"),
                 SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1),
-                SampleGroups.group("G-1", "M-2"));
+                SampleGroups.group("G-1", "M-2"),
+                SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)));
     }
 
     private static MeterCalibration repaired() {
@@ -141,9 +143,9 @@ class TrainingExportTest {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production and
-        // group do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(12).containsOnly("csv.simulated");
+        // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production,
+        // group and plan do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(13).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);

@@ -34,10 +34,12 @@ import porebench.record.RecordKind;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
 import porebench.record.SampleProduction;
+import porebench.record.SamplePlans;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
+import porebench.record.TestPlan;
 import porebench.record.book.BookCheck;
 import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
@@ -131,7 +133,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(29).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(31).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -309,6 +311,36 @@ class OlderStepsTest {
             assertThat(book.latest(FactorIssue.class, "M-2/r1").orElseThrow().value())
                     .isEqualTo(lent);
         }
+    /** The step only adds tables: what was there keeps its hashes, and plans are taken from then on. */
+    @Test
+    void aLabBookOfTheSixteenthStepTakesPlansFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
+            Books.keep(book, Samples.source("S-9", Role.COARSE, "Ledge 1"));
+            then = book.head();
+        }
+        LocalDate day = LocalDate.of(2026, 11, 28);
+        TestPlan plan = SamplePlans.plan(
+                day,
+                SamplePlans.row("M-2", day.plusDays(1), "R. Vale", 4, "B-1", TestPlan.Mark.BY_HAND, "first"),
+                SamplePlans.row("M-1", day));
+        TestPlan other = SamplePlans.plan(day, SamplePlans.row("M-1", day));
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(TestPlan.class)).isEmpty();
+            Books.keep(book, plan);
+            Books.correct(book, other);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.history(TestPlan.class, "2026-11-28"))
+                    .extracting(version -> version.value())
+                    .containsExactly(plan, other);
+        }
+        assertThatThrownBy(() -> Books.sql(old, "UPDATE test_plan_row SET who = 'x'"))
+                .hasMessageContaining("never changed");
+        assertThatThrownBy(() -> Books.sql(old, "DELETE FROM test_plan")).hasMessageContaining("never removed");
     }
 
     private static List<String> tables(Path book) throws SQLException {

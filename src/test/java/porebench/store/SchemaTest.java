@@ -26,6 +26,7 @@ import porebench.record.RecordKind;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
+import porebench.record.SamplePlans;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -104,6 +105,7 @@ class SchemaTest {
                                                 || kind == RecordKind.SOURCE_MEASUREMENT
                                                 || kind == RecordKind.PRODUCTION
                                                 || kind == RecordKind.FACTOR_GROUP
+                                                || kind == RecordKind.TEST_PLAN
                                         ? 0
                                         : 1));
     }
@@ -161,7 +163,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(87);
+                .hasSize(93);
     }
 
     @Test
@@ -240,7 +242,11 @@ class SchemaTest {
             Books.keep(book, SampleGroups.group("G-1", "M-2"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(29);
+        assertThat(tables).hasSize(29,
+                    book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
+        }
+        List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
+        assertThat(tables).hasSize(28);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

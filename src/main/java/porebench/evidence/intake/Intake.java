@@ -24,11 +24,11 @@ import porebench.record.RecordKind;
 import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
+import porebench.record.TestPlan;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Namesakes;
-import porebench.record.book.Photos;
 import porebench.record.book.Progress;
 import porebench.record.book.Training;
 import porebench.record.book.Version;
@@ -40,8 +40,8 @@ import porebench.record.id.TrialId;
 /**
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
- * <p>What is already there unchanged is passed over; a changed source, measurement, production, piece of equipment, meter, mix, group,
- * profile or
+ * <p>What is already there unchanged is passed over; a changed source, measurement, production, plan, piece of equipment, meter, mix,
+ * group, profile or
  * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused: a person corrects those
  * with a reason. Refused are simulated trials and what comes from a training book, unless the book is for training; real ones if it is.
  */
@@ -193,7 +193,8 @@ public final class Intake {
             case TRIAL -> trial(one, (Trial) one.value());
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
             case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
-            case SHEET_PHOTO -> photo(one, (SheetPhoto) one.value());
+            case SHEET_PHOTO -> unlessWrong(one, TrialIntake.photo((SheetPhoto) one.value(), this::known));
+            case TEST_PLAN -> unlessWrong(one, PlanIntake.check((TestPlan) one.value(), this::known));
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
@@ -352,11 +353,6 @@ public final class Intake {
             return Optional.empty();
         }
         return Optional.of(one);
-    }
-
-    private Optional<Incoming> photo(Incoming one, SheetPhoto photo) {
-        boolean isKnown = known(RecordKind.TRIAL, photo.trialId().text()).isPresent();
-        return unlessWrong(one, isKnown ? List.of() : List.of(Photos.unknownTrial(photo.trialId())));
     }
 
     private boolean knownMix(Incoming one, MixId mixId) {

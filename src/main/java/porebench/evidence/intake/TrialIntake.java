@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
@@ -19,10 +20,13 @@ import porebench.evidence.Soaks;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.Determination;
+import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.SheetPhoto;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
+import porebench.record.book.Photos;
 import porebench.record.book.Records;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
@@ -200,5 +204,12 @@ final class TrialIntake {
         Company there = new Company();
         touched.trialsOf(id).forEach(there::join);
         return there;
+    }
+
+    /** Returns what is wrong with a photo: nobody knows its trial. */
+    static List<Problem> photo(SheetPhoto photo, BiFunction<RecordKind, String, Optional<Kept>> known) {
+        return known.apply(RecordKind.TRIAL, photo.trialId().text()).isPresent()
+                ? List.of()
+                : List.of(Photos.unknownTrial(photo.trialId()));
     }
 }

@@ -24,6 +24,7 @@ import porebench.record.SheetPhoto;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
 import porebench.record.TakenDoubt;
+import porebench.record.TestPlan;
 import porebench.record.Trial;
 
 /**
@@ -187,6 +188,7 @@ public final class Wording {
             case SOURCE_MEASUREMENT -> measurement((SourceMeasurement) record);
             case PRODUCTION -> production((Production) record);
             case FACTOR_GROUP -> group((FactorGroup) record);
+            case TEST_PLAN -> plan((TestPlan) record);
         }
     }
 
@@ -311,6 +313,17 @@ public final class Wording {
         text("testedMix", "text-id", Form.NAME, group.testedMix().text());
         group.members().forEach(member -> text("members", "text-id", Form.NAME, member.text()));
         text("reason", "text-reason", Form.NOTE, group.reason());
+    }
+
+    private void plan(TestPlan plan) {
+        for (int at = 0; at < plan.rows().size(); at++) {
+            TestPlan.Row row = plan.rows().get(at);
+            String field = "rows." + at + ".";
+            text(field + "mixId", "text-mix", Form.NAME, row.mixId().text());
+            text(field + "who", "text-tester", Form.LINE, row.who());
+            row.meter().ifPresent(meter -> text(field + "meter", "text-meter", Form.NAME, meter.text()));
+            text(field + "remark", "text-remarks", Form.NOTE, row.remark());
+        }
     }
 
     private void photo(SheetPhoto photo) {

@@ -23,7 +23,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.SHEET_PHOTO, PhotoColumns.ALL),
             Map.entry(RecordKind.SOURCE_MEASUREMENT, MeasurementColumns.ALL),
             Map.entry(RecordKind.PRODUCTION, ProductionColumns.ALL),
-            Map.entry(RecordKind.FACTOR_GROUP, GroupColumns.ALL)));
+            Map.entry(RecordKind.FACTOR_GROUP, GroupColumns.ALL),
+            Map.entry(RecordKind.TEST_PLAN, PlanColumns.ALL)));
 
     private RecordColumns() {}
 

@@ -25,6 +25,7 @@ import porebench.record.RecordKind;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
+import porebench.record.SamplePlans;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -97,7 +98,10 @@ class ChainTest {
                     SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
             Books.keep(book, SampleGroups.group("G-1", "M-2"));
         }
-        assertThat(tables()).hasSize(29);
+        assertThat(tables()).hasSize(29,
+                    book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
+        }
+        assertThat(tables()).hasSize(28);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)
