@@ -182,6 +182,7 @@ public final class PorebenchCommands {
                 name, Objects.requireNonNull(COMMANDS.get(name)).apply(here, ports)));
         line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
         line.registerConverter(Mass.class, quantity(MassUnit.values()));
+        line.registerConverter(MassUnit.class, choice(MassUnit.values(), MassUnit::symbol));
         line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
         line.registerConverter(
                 BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import porebench.method.Problem;
 import porebench.quantity.Symbolic;
@@ -68,6 +69,11 @@ public record TestPlan(LocalDate from, List<Row> rows) implements Kept {
     /** Returns the last day. */
     public LocalDate until() {
         return from.plusDays(DAYS - 1);
+    }
+
+    /** Returns the mixes that stand on it, those left out too. */
+    public Set<MixId> mixes() {
+        return rows.stream().map(Row::mixId).collect(Collectors.toSet());
     }
 
     /** Returns the days of a plan. */

@@ -19,7 +19,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.evidence.FactorState;
-import porebench.evidence.plan.Need;
 import porebench.method.Role;
 import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
@@ -70,7 +69,6 @@ class TextsTest {
         Stream.of(Origin.values()).forEach(origin -> used.add("origin." + origin.symbol()));
         Stream.of(Capability.Standing.values()).forEach(standing -> used.add("capability." + standing.symbol()));
         Stream.of(Role.values()).filter(Role::isAggregate).forEach(role -> used.add("role." + role.symbol()));
-        Stream.of(Need.values()).forEach(need -> used.add("plan.need." + need.symbol()));
         Stream.of(Judged.Reason.values())
                 .flatMap(reason -> Stream.of("stats." + reason.symbol(), "interlab." + reason.symbol()))
                 .forEach(used::add);

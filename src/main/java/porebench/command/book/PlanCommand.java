@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -15,29 +16,27 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
-import porebench.command.reply.NumberText;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Reply;
-import porebench.command.reply.ReportLayout;
 import porebench.command.reply.WhereTo;
 import porebench.evidence.paper.PlanSheet;
-import porebench.evidence.plan.PlannedTest;
+import porebench.evidence.plan.KeptPlan;
+import porebench.evidence.plan.LoadsAWeek;
+import porebench.evidence.plan.PlanText;
 import porebench.evidence.plan.WeekPlan;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
-import porebench.method.sample.WeighOut;
+import porebench.method.risk.RiskCheck;
 import porebench.port.Paper;
 import porebench.quantity.MassUnit;
 import porebench.record.Laboratory;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.TestPlan;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
-import porebench.record.id.DeterminationId;
-import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
-/** {@code plan}: the tests of a week, the most pressing first. */
+/** {@code plan}: the tests of a week, as a person arranged them or as they are proposed. */
 @Command(name = "plan")
 public final class PlanCommand extends BookCommand {
     private static final BigDecimal GREATEST_SPARE = BigDecimal.valueOf(200);
@@ -51,11 +50,17 @@ public final class PlanCommand extends BookCommand {
     @Option(names = "--spare", paramLabel = "<percent>")
     private BigDecimal spare = BigDecimal.TEN;
 
+    @Option(names = "--load-spread", paramLabel = "<percent>")
+    private @Nullable BigDecimal loadSpread;
+
     @Option(names = "--mix-id", paramLabel = "<id>")
     private List<MixId> added = new ArrayList<>();
 
     @Option(names = "--without", paramLabel = "<id>")
     private List<MixId> without = new ArrayList<>();
+
+    @Option(names = "--mass-unit", paramLabel = "<unit>")
+    private MassUnit massUnit = MassUnit.KILOGRAM;
 
     @Option(names = "--out", paramLabel = "<file>")
     private @Nullable Path out;
@@ -78,18 +83,41 @@ public final class PlanCommand extends BookCommand {
                 return CommandOutcome.refused(problems);
             }
             LaboratoryStanding standing = LaboratoryStanding.of(book, here().progress());
-            LocalDate first = from == null ? here().today() : from;
-            WeekPlan plan = WeekPlan.of(
-                    book, standing, new WeekPlan.Wish(first, most, spare.doubleValue(), added, Set.copyOf(without)));
+            Optional<Version<TestPlan>> kept =
+                    from == null ? KeptPlan.on(book, here().today()) : KeptPlan.from(book, from);
+            WeekPlan plan = WeekPlan.of(book, standing, wish(kept), kept.map(Version::value), LoadsAWeek.UNKNOWN);
             if (out != null) {
                 Optional<Laboratory> laboratory =
                         book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
-                PlanSheet sheet = PlanSheet.of(laboratory, plan, problemText(), MassUnit.KILOGRAM);
+                PlanSheet sheet = PlanSheet.of(
+                        laboratory,
+                        plan,
+                        kept.filter(any -> added.isEmpty() && without.isEmpty()).map(PlanSheet.Arranged::of),
+                        PlanText.in(here().locale()),
+                        problemText(),
+                        massUnit);
                 ports().press().get().write(sheet, paper, here().locale(), whereTo.file(out));
                 acted();
             }
-            return marked(book, CommandOutcome.done(said().report(plan), problems));
+            return marked(
+                    book,
+                    CommandOutcome.done(
+                            new PlanReport(words(), shown(), problemText(), here().locale(), massUnit, spare)
+                                    .said(plan, kept),
+                            problems));
         }
+    }
+
+    private WeekPlan.Wish wish(Optional<Version<TestPlan>> kept) {
+        LocalDate first = from == null ? kept.map(plan -> plan.value().from()).orElse(here().today()) : from;
+        return new WeekPlan.Wish(
+                first,
+                here().today(),
+                most,
+                spare.doubleValue(),
+                loadSpread == null ? OptionalDouble.empty() : OptionalDouble.of(loadSpread.doubleValue()),
+                added,
+                Set.copyOf(without));
     }
 
     private List<Problem> check(LabBook book) {
@@ -99,6 +127,9 @@ public final class PlanCommand extends BookCommand {
         }
         if (spare.signum() < 0 || spare.compareTo(GREATEST_SPARE) > 0) {
             problems.add(Problem.error("spare", "command.spare-out-of-range", spare, GREATEST_SPARE));
+        }
+        if (loadSpread != null) {
+            problems.addAll(RiskCheck.check(BigDecimal.ONE, loadSpread, BigDecimal.ZERO));
         }
         if (out != null
                 && !String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")) {
@@ -113,80 +144,5 @@ public final class PlanCommand extends BookCommand {
                 .filter(without::contains)
                 .forEach(mix -> problems.add(Problem.error("without", "plan.added-and-left-out", mix.text())));
         return problems;
-    }
-
-    private ReportLayout<WeekPlan> said() {
-        ReportLayout<WeighOut.Line> lines = this.<WeighOut.Line>laidOut()
-                .text("source", WeighOut.Line::source)
-                .text("name", WeighOut.Line::name)
-                .text("role", line -> line.role().symbol())
-                .field((json, line) -> json.number("kilogramsEach", line.each().kilograms()))
-                .field((json, line) ->
-                        json.number("kilogramsToFetch", line.total().kilograms()));
-        ReportLayout<PlannedTest> tests = this.<PlannedTest>laidOut()
-                .text("mixId", "register.mix", test -> test.mixId().text())
-                .text("need", test -> test.need().symbol())
-                .cell(
-                        "plan.need",
-                        test -> words().get("plan.need." + test.need().symbol()))
-                .field((json, test) -> json.text("title", test.title()))
-                .field((json, test) -> json.text("plant", test.plant()))
-                .text("state", test -> test.state().symbol())
-                .field((json, test) -> json.date("withoutFactorSince", test.uncoveredSince()))
-                .cell("register.without-since", test -> or(test.uncoveredSince()))
-                .field((json, test) -> json.date("recheckBy", test.recheckBy()))
-                .cell("register.recheck-by", test -> or(test.recheckBy()))
-                .whole("cardsOut", "plan.cards-out", PlannedTest::cardsOut)
-                .field((json, test) ->
-                        json.text("determinationId", test.determination().map(DeterminationId::text)))
-                .whole("trials", "register.trials", PlannedTest::trials)
-                .field((json, test) -> json.text("meterId", test.meter().map(MeterId::text)))
-                .cell("plan.meter", test -> test.meter().map(MeterId::text).orElse(NumberText.NONE))
-                .field((json, test) -> json.list(
-                        "components", test.weighOut().map(WeighOut::lines).orElse(List.of()), lines::json))
-                .field((json, test) -> Reply.problems(json, "doubts", test.doubts(), problemText()))
-                .cell("register.mix-title", PlannedTest::title);
-        ReportLayout<WeekPlan.Fetch> fetches = this.<WeekPlan.Fetch>laidOut()
-                .text("source", "plan.source", WeekPlan.Fetch::source)
-                .text("name", "plan.name", WeekPlan.Fetch::name)
-                .text("role", fetch -> fetch.role().symbol())
-                .field((json, fetch) -> json.number("kilograms", fetch.total().kilograms()))
-                .cell("plan.fetch", fetch -> shown().fixed(fetch.total().kilograms(), 1))
-                .whole("tests", "plan.tests", WeekPlan.Fetch::tests);
-        return this.<WeekPlan>laidOut()
-                .text("from", plan -> plan.from().toString())
-                .text("until", plan -> plan.until().toString())
-                .line(plan -> words().get(
-                                "plan.title",
-                                plan.from().toString(),
-                                plan.until().toString()))
-                .field((json, plan) -> json.list("tests", plan.tests(), tests::json))
-                .alone((page, plan) -> {
-                    page.gap();
-                    if (plan.tests().isEmpty()) {
-                        page.line(words().get("plan.none"));
-                    } else {
-                        tests.table(page, plan.tests());
-                    }
-                    plan.tests()
-                            .forEach(test -> test.doubts()
-                                    .forEach(doubt -> page.line(problemText().say(doubt))));
-                    if (plan.left() > 0) {
-                        page.line(words().get("plan.left", Integer.toString(plan.left())));
-                    }
-                })
-                .whole("left", WeekPlan::left)
-                .field((json, plan) -> json.list("sources", plan.fetches(), fetches::json))
-                .alone((page, plan) -> {
-                    if (!plan.fetches().isEmpty()) {
-                        page.gap();
-                        page.line(words().get("plan.fetches", shown().exact(spare)));
-                        fetches.table(page, plan.fetches());
-                    }
-                });
-    }
-
-    private static String or(Optional<?> value) {
-        return value.map(Object::toString).orElse(NumberText.NONE);
     }
 }

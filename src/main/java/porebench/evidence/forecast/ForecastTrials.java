@@ -1,5 +1,6 @@
 package porebench.evidence.forecast;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,8 +51,12 @@ public final class ForecastTrials {
 
     /** Reads the trials of all mixes of a lab book, and says how far it is. */
     public static Answer<LaboratoryForecast> of(Records book, Progress progress) {
+        return of(book, book.ids(RecordKind.MIX).stream().map(MixId::new).toList(), progress);
+    }
+
+    /** Reads the trials of some mixes of a lab book, and says how far it is; what the others say is not known then. */
+    public static Answer<LaboratoryForecast> of(Records book, Collection<MixId> mixes, Progress progress) {
         ForecastTrials gathered = new ForecastTrials();
-        List<MixId> mixes = book.ids(RecordKind.MIX).stream().map(MixId::new).toList();
         EvidenceReader.asking(book).readEach(mixes, progress, gathered::add);
         return gathered.forecast();
     }

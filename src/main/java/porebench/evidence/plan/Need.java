@@ -1,5 +1,6 @@
 package porebench.evidence.plan;
 
+import java.util.Optional;
 import porebench.evidence.FactorState;
 import porebench.quantity.Symbolic;
 
@@ -14,27 +15,23 @@ public enum Need implements Symbolic {
     /** Its factor holds, and has to be checked again soon. */
     DUE,
     /** A person put it on the plan. */
-    BY_HAND;
+    BY_HAND,
+    /** It stands on a plan that was kept, and nothing asks for its test any more. */
+    NO_MORE;
 
     /**
-     * Returns why a mix in a state is to be tested.
+     * Returns why a mix in a state asks for a test.
      *
      * @param cardsOut how many cards of its last factor left the laboratory
-     * @param isByHand whether a person put it on the plan
-     * @return {@link #BY_HAND} where nothing else asks for it
+     * @return empty where its factor holds, or was withdrawn: somebody decided that it needs none
      */
-    static Need of(FactorState state, int cardsOut, boolean isByHand) {
+    static Optional<Need> of(FactorState state, int cardsOut) {
         return switch (state) {
-            case IN_FORCE -> BY_HAND;
-            case RECHECK_DUE -> DUE;
-            case NO_FACTOR -> NEVER_TESTED;
-            case WITHDRAWN -> isByHand ? BY_HAND : NO_LONGER_HOLDS;
-            case LAPSED, SOURCE_CHANGED, EVIDENCE_CHANGED, NOT_VERIFIED -> cardsOut > 0 ? CARDS_OUT : NO_LONGER_HOLDS;
+            case IN_FORCE, WITHDRAWN -> Optional.empty();
+            case RECHECK_DUE -> Optional.of(DUE);
+            case NO_FACTOR -> Optional.of(NEVER_TESTED);
+            case LAPSED, SOURCE_CHANGED, EVIDENCE_CHANGED, NOT_VERIFIED ->
+                Optional.of(cardsOut > 0 ? CARDS_OUT : NO_LONGER_HOLDS);
         };
-    }
-
-    /** Returns whether a mix in a state is on the plan without a person's doing; one that was withdrawn is not. */
-    static boolean asksFor(FactorState state) {
-        return state != FactorState.IN_FORCE && state != FactorState.WITHDRAWN;
     }
 }

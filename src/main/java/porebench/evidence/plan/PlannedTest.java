@@ -6,12 +6,13 @@ import java.util.Optional;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
 import porebench.method.sample.WeighOut;
+import porebench.quantity.Symbolic;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 
 /**
- * One mix to be tested.
+ * One mix on a plan.
  *
  * @param mixId the mix
  * @param title its title
@@ -26,6 +27,8 @@ import porebench.record.id.MixId;
  * @param meter the meter; empty where the laboratory has none that can be trusted
  * @param weighOut what to weigh and to fetch; empty where the sample cannot be worked out
  * @param doubts what a person should look at before the test
+ * @param place the day, who makes it, and how it came on the plan
+ * @param risk how many of its loads are likely judged wrongly
  */
 public record PlannedTest(
         MixId mixId,
@@ -40,8 +43,39 @@ public record PlannedTest(
         int trials,
         Optional<MeterId> meter,
         Optional<WeighOut> weighOut,
-        List<Problem> doubts) {
+        List<Problem> doubts,
+        Place place,
+        LoadsAtRisk risk) {
     public PlannedTest {
         doubts = List.copyOf(doubts);
+    }
+
+    /** How a mix came on a plan. */
+    public enum Placing implements Symbolic {
+        /** It asks for a test, and no plan is kept of these days. */
+        PROPOSED,
+        /** It has become one of the most pressing since the plan was kept. */
+        NEW,
+        /** It asked for a test when the plan was kept. */
+        KEPT,
+        /** A person put it there. */
+        BY_HAND,
+        /** A person left it out. */
+        LEFT_OUT
+    }
+
+    /**
+     * Where a mix stands on a plan.
+     *
+     * @param day the day of the test
+     * @param who who makes it, may be blank
+     * @param placing how it came there
+     * @param remark what a person says of it; why, where it is left out
+     */
+    public record Place(LocalDate day, String who, Placing placing, String remark) {
+        /** Returns whether it is tested. */
+        public boolean isTested() {
+            return placing != Placing.LEFT_OUT;
+        }
     }
 }

@@ -25,18 +25,20 @@ final class TestPlanner {
     private final Evidence evidence;
     private final LaboratoryScatter scatter;
     private final WeekPlan.Wish wish;
+    private final Arranging.Spot spot;
     private final List<Problem> doubts = new ArrayList<>();
 
-    TestPlanner(Evidence evidence, LaboratoryScatter scatter, WeekPlan.Wish wish) {
+    TestPlanner(Evidence evidence, LaboratoryScatter scatter, WeekPlan.Wish wish, Arranging.Spot spot) {
         this.evidence = evidence;
         this.scatter = scatter;
         this.wish = wish;
+        this.spot = spot;
     }
 
-    PlannedTest plan(RegisterRow row, Need need, int cardsOut) {
+    PlannedTest plan(RegisterRow row, Need need, int cardsOut, LoadsAtRisk risk) {
         Optional<JudgedDetermination> open = evidence.openDetermination();
-        int trials = trials(open);
-        Optional<MeterStory> meter = meter();
+        int trials = spot.trials().orElseGet(() -> trials(open));
+        Optional<MeterStory> meter = wanted().or(this::meter);
         if (meter.isEmpty()) {
             doubts.add(Problem.warning("meter", "plan.no-meter", row.mixId().text()));
         }
@@ -54,7 +56,22 @@ final class TestPlanner {
                 trials,
                 meter.map(story -> story.meter().value().id()),
                 weighOut,
-                doubts);
+                doubts,
+                spot.place(),
+                risk);
+    }
+
+    /** Returns the meter that a person wants; it is doubted where it cannot be trusted. */
+    private Optional<MeterStory> wanted() {
+        Optional<MeterStory> wanted = spot.meter()
+                .flatMap(id -> Optional.ofNullable(evidence.stories().get(id)));
+        wanted.filter(story -> !isTrusted(story))
+                .ifPresent(story -> doubts.add(Problem.warning(
+                        "meter",
+                        "plan.meter-not-trusted",
+                        evidence.mix().value().id().text(),
+                        story.meter().value().id().text())));
+        return wanted;
     }
 
     /**

@@ -1,13 +1,12 @@
 package porebench.print.sheet;
 
 import java.io.IOException;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import porebench.evidence.paper.PlanSheet;
+import porebench.evidence.plan.LoadsAtRisk;
 import porebench.evidence.plan.PlannedTest;
 import porebench.evidence.plan.WeekPlan;
-import porebench.method.RoundingRule;
 import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
@@ -16,7 +15,7 @@ import porebench.print.page.PageTable;
 import porebench.print.page.PrintedSheet;
 import porebench.print.page.Words;
 
-/** Draws the tests of a week: a row a mix with room for who and when, then what to fetch of each source. */
+/** Draws the tests of a week: a row a mix by day with room for who and when, then what to fetch of each source. */
 public final class PlanPages extends PrintedSheet {
     private final PlanSheet sheet;
     private final WeekPlan plan;
@@ -43,6 +42,9 @@ public final class PlanPages extends PrintedSheet {
                 sheet.laboratory(),
                 words.say("plan.kind"),
                 words.say("plan.subject", words.date(plan.from()), words.date(plan.until())));
+        small(sheet.arranged()
+                .map(by -> words.say("plan.arranged", by.by(), Integer.toString(by.version())))
+                .orElseGet(() -> words.say("plan.proposed")));
         flow.down(4);
         drawTests();
         drawFetches();
@@ -57,25 +59,31 @@ public final class PlanPages extends PrintedSheet {
         }
         PageTable table = table(
                 16,
-                column("plan.mix", 1.4, Align.LEFT),
-                column("plan.title", 3, Align.LEFT),
-                column("plan.need", 3, Align.LEFT),
+                column("plan.day", 1.4, Align.LEFT),
+                column("plan.mix", 1.3, Align.LEFT),
+                column("plan.title", 2.6, Align.LEFT),
+                column("plan.need", 2.6, Align.LEFT),
                 column("plan.trials", 0.8, Align.RIGHT),
                 column("plan.meter", 1, Align.LEFT),
                 column("plan.who", 1.6, Align.LEFT),
-                column("plan.done", 1.4, Align.LEFT));
+                column("plan.done", 1.3, Align.LEFT));
         for (int at = 0; at < plan.tests().size(); at++) {
             PlannedTest test = plan.tests().get(at);
             table.row(
                     List.of(
+                            words.date(test.place().day()),
                             test.mixId().text(),
                             test.title(),
-                            need(test),
+                            sheet.said().get(at).need(),
                             Integer.toString(test.trials()),
                             test.meter().map(meter -> meter.text()).orElse(""),
-                            "",
+                            test.place().who(),
                             ""),
-                    notes(test, sheet.doubts().get(at)));
+                    notes(test, sheet.said().get(at)));
+        }
+        for (PlannedTest out : plan.leftOut()) {
+            flow.down(2);
+            small(words.say("plan.left-out", out.mixId().text(), out.place().remark()));
         }
         if (plan.left() > 0) {
             flow.down(2);
@@ -83,25 +91,24 @@ public final class PlanPages extends PrintedSheet {
         }
     }
 
-    private String need(PlannedTest test) {
-        return words.say("plan.need." + test.need().symbol());
-    }
-
-    private List<String> notes(PlannedTest test, List<String> doubts) {
+    private List<String> notes(PlannedTest test, PlanSheet.Said said) {
         List<String> notes = new ArrayList<>();
+        if (test.place().placing() == PlannedTest.Placing.NEW) {
+            notes.add(words.say("plan.new"));
+        }
+        if (!test.place().remark().isBlank()) {
+            notes.add(test.place().remark());
+        }
         test.uncoveredSince().ifPresent(day -> notes.add(words.say("plan.since", words.date(day))));
         if (test.cardsOut() > 0) {
             notes.add(words.say("plan.cards", Integer.toString(test.cardsOut())));
         }
         test.determination().ifPresent(open -> notes.add(words.say("plan.goes-on", open.text())));
-        notes.addAll(doubts);
+        if (test.risk().cause() != LoadsAtRisk.Cause.NO_LOADS) {
+            notes.add(said.risk());
+        }
+        notes.addAll(said.doubts());
         return notes;
-    }
-
-    /** Returns the mass to fetch, in tenths of the unit and never less than it is: common practice, no source. */
-    private String upwards(WeekPlan.Fetch fetch) {
-        return words.number(
-                RoundingRule.withoutNoise(fetch.total().in(sheet.massUnit())).setScale(1, RoundingMode.CEILING));
     }
 
     private void drawFetches() throws IOException {
@@ -118,7 +125,13 @@ public final class PlanPages extends PrintedSheet {
                 column("plan.moisture", 1.4, Align.LEFT),
                 column("plan.fetched", 1.8, Align.LEFT));
         for (WeekPlan.Fetch fetch : plan.fetches()) {
-            table.row(List.of(fetch.source(), fetch.name(), Integer.toString(fetch.tests()), upwards(fetch), "", ""));
+            table.row(List.of(
+                    fetch.source(),
+                    fetch.name(),
+                    Integer.toString(fetch.tests()),
+                    words.number(fetch.upwards(sheet.massUnit())),
+                    "",
+                    ""));
         }
         flow.down(2);
         small(words.say("plan.fetch-note"));
