@@ -48,6 +48,7 @@ class SourceTreeTest {
             "porebench.desk.meter",
             "porebench.desk.mix",
             "porebench.desk.overtime",
+            "porebench.desk.plan",
             "porebench.desk.register",
             "porebench.desk.sample",
             "porebench.desk.study",

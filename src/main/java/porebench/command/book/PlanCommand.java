@@ -85,7 +85,8 @@ public final class PlanCommand extends BookCommand {
             LaboratoryStanding standing = LaboratoryStanding.of(book, here().progress());
             Optional<Version<TestPlan>> kept =
                     from == null ? KeptPlan.on(book, here().today()) : KeptPlan.from(book, from);
-            WeekPlan plan = WeekPlan.of(book, standing, wish(kept), kept.map(Version::value), LoadsAWeek.UNKNOWN);
+            WeekPlan plan =
+                    WeekPlan.of(book, standing, wish(kept), kept.map(Version::value), LoadsAWeek.reportedTo(book));
             if (out != null) {
                 Optional<Laboratory> laboratory =
                         book.latest(Laboratory.class, Laboratory.ID).map(Version::value);

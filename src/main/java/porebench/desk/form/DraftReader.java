@@ -211,7 +211,16 @@ public final class DraftReader implements CellReader {
 
     @Override
     public Optional<Integer> whole(Column<?, ?> column, int lowInclusive) {
-        throw new IllegalArgumentException("column must be one that is typed into a field, but is " + column.name());
+        return word(column).flatMap(text -> {
+            Optional<Integer> number = Optional.of(text)
+                    .filter(digits -> digits.matches("[0-9]{1,9}"))
+                    .map(Integer::valueOf)
+                    .filter(whole -> whole >= lowInclusive);
+            if (number.isEmpty()) {
+                error(column, "form.not-whole", words.apply(column), text, lowInclusive);
+            }
+            return number;
+        });
     }
 
     @Override

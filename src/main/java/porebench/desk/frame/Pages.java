@@ -17,11 +17,13 @@ import porebench.desk.change.ChangeSection;
 import porebench.desk.change.RiskSection;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.frame.dialog.FrameTexts;
+import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsModel;
 import porebench.desk.frame.start.FirstStepsPage;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
+import porebench.desk.plan.PlanPage;
 import porebench.desk.register.EquipmentPage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
@@ -130,6 +132,14 @@ public record Pages(
                                 "register",
                                 "register.title",
                                 () -> new RegisterPage(desk, openMix, settings)),
+                        late(
+                                desk,
+                                settings,
+                                "plan",
+                                "plan",
+                                "page.title",
+                                () -> new PlanPage(
+                                        desk, of -> desk.select(of, () -> ways.go(FirstStep.TRIAL)), settings)),
                         late(
                                 desk,
                                 settings,

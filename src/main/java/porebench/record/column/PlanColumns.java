@@ -28,11 +28,12 @@ public final class PlanColumns {
                     "test_plan_row", PlanColumns::row, MIX, DAY, WHO, TRIALS, METER, MARK, REMARK)
             .since(20);
 
+    public static final Part<TestPlan.Row> OF_ROWS = new Part<>(OF_ROW, true);
+
     public static final Column<TestPlan, LocalDate> FROM =
             Column.needed("plan_from", CellType.day(), TestPlan::from).called("from");
-    public static final Column<TestPlan, List<TestPlan.Row>> ROWS = Column.needed(
-                    "mix_id", CellType.several(new Part<>(OF_ROW, true)), TestPlan::rows)
-            .called("rows");
+    public static final Column<TestPlan, List<TestPlan.Row>> ROWS =
+            Column.needed("mix_id", CellType.several(OF_ROWS), TestPlan::rows).called("rows");
 
     public static final Columns<TestPlan> ALL =
             Columns.of("test_plan", PlanColumns::made, FROM, ROWS).since(20).checked(TestPlan::check);

@@ -130,6 +130,7 @@ class LatePageTest {
                         "meters: Meters",
                         "equipment: Equipment",
                         "register: Factor register",
+                        "plan: Plan of tests",
                         "overtime: Over time",
                         "studies: Studies",
                         "meter: Meter and its calibrations",

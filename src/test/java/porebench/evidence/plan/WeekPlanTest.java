@@ -25,6 +25,7 @@ import porebench.quantity.MassUnit;
 import porebench.record.CardPrint;
 import porebench.record.MixDesign;
 import porebench.record.SamplePlans;
+import porebench.record.SampleProduction;
 import porebench.record.TestPlan;
 import porebench.record.book.LabBook;
 import porebench.record.id.MeterId;
@@ -62,7 +63,7 @@ class WeekPlanTest {
     }
 
     private WeekPlan plan(WeekPlan.Wish wish) {
-        return WeekPlan.of(book, LaboratoryStanding.of(book), wish, Optional.empty(), LoadsAWeek.UNKNOWN);
+        return WeekPlan.of(book, LaboratoryStanding.of(book), wish, Optional.empty(), (mixes, until) -> Map.of());
     }
 
     private static List<MixId> mixes(WeekPlan plan) {
@@ -147,7 +148,7 @@ class WeekPlanTest {
                     LaboratoryStanding.of(bench.book),
                     new WeekPlan.Wish(Bench.START, Bench.START, 5, 10, OptionalDouble.empty(), List.of(), Set.of()),
                     Optional.empty(),
-                    LoadsAWeek.UNKNOWN);
+                    (mixes, until) -> Map.of());
             PlannedTest test = plan.tests().get(0);
             assertThat(test.mixId()).isEqualTo(Bench.MIX);
             assertThat(test.meter()).isEmpty();
@@ -198,7 +199,7 @@ class WeekPlanTest {
                 LaboratoryStanding.of(book),
                 wish(most, List.of(), Set.of()),
                 Optional.of(kept),
-                LoadsAWeek.UNKNOWN);
+                (mixes, until) -> Map.of());
     }
 
     @Test
@@ -277,5 +278,22 @@ class WeekPlanTest {
         assertThat(fetch.upwards(MassUnit.POUND)).isEqualTo("55.3");
         assertThat(new WeekPlan.Fetch("S-1", "Stone", Role.COARSE, new Mass(25), 1).upwards(MassUnit.KILOGRAM))
                 .isEqualTo("25.0");
+    }
+
+    /** 70 loads from the 1st to the 28th of November are four weeks of 17.5; of what is still to come nothing counts. */
+    @Test
+    void theLoadsAreThoseThatWereReportedUntilToday() {
+        LocalDate first = LocalDate.of(2026, 11, 1);
+        Books.keep(book, SampleProduction.loads("HG-106/p1", "HG-106", first, DAY, 70));
+        WeekPlan plan = WeekPlan.of(
+                book,
+                LaboratoryStanding.of(book),
+                new WeekPlan.Wish(DAY, DAY, 10, 10, OptionalDouble.of(0.6), List.of(), Set.of()),
+                Optional.empty(),
+                LoadsAWeek.reportedTo(book));
+        LoadsAtRisk risk = plan.tests().get(0).risk();
+        assertThat(plan.tests().get(0).mixId()).isEqualTo(APRON);
+        assertThat(risk.loadsAWeek().orElseThrow()).isCloseTo(17.5, Offset.offset(1e-9));
+        assertThat(plan.tests().get(1).risk()).isEqualTo(LoadsAtRisk.UNKNOWN);
     }
 }
