@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.Question;
@@ -223,7 +224,7 @@ final class PlanModel extends RecordDraft<TestPlan> {
                         change(texts().get("step.move", mix), mix, row -> row.with(PlanColumns.DAY, Days.show(day))));
     }
 
-    /** Puts a mix on the plan by hand, on the day of the chosen line; returns why it cannot be. */
+    /** Puts a mix on the plan by hand, on the day of the chosen test; returns why it cannot be. */
     Optional<Problem> add(String typed) {
         String mix = typed.strip();
         if (mix.isEmpty()) {
@@ -240,15 +241,20 @@ final class PlanModel extends RecordDraft<TestPlan> {
         List<TypedDraft> rows = onView();
         rows.add(TypedDraft.BLANK
                 .with(PlanColumns.MIX, mix)
-                .with(
-                        PlanColumns.DAY,
-                        chosen().filter(PlanLine::isTested)
-                                .map(PlanLine::day)
-                                .orElseGet(() -> from.map(Days::show).orElse("")))
+                .with(PlanColumns.DAY, dayToAdd())
                 .with(PlanColumns.MARK, TestPlan.Mark.BY_HAND.symbol()));
         arrange(texts().get("step.add", mix), rows);
         choose(Optional.of(mix));
         return Optional.empty();
+    }
+
+    /** Returns the day of the chosen test, or else of the first one. */
+    private String dayToAdd() {
+        return Stream.concat(chosen().stream(), lines().stream())
+                .filter(PlanLine::isTested)
+                .map(PlanLine::day)
+                .findFirst()
+                .orElseGet(() -> from.map(Days::show).orElse(""));
     }
 
     /** Leaves a mix out for a reason. */

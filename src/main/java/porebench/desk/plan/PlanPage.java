@@ -202,11 +202,7 @@ public final class PlanPage implements Screen {
 
     @Override
     public void focus() {
-        if (table.component().getRowCount() > 0) {
-            table.component().requestFocusInWindow();
-        } else {
-            Screen.super.focus();
-        }
+        table.component().requestFocusInWindow();
     }
 
     @Override

@@ -49,20 +49,20 @@ final class PlanTable {
 
     private List<ShownColumn<PlanLine>> columns() {
         return List.of(
-                edited(PlanColumns.DAY, 118, line -> dayWords(line.day())).editor(new DefaultCellEditor(days)),
+                edited(PlanColumns.DAY, 134, line -> dayWords(line.day())).editor(new DefaultCellEditor(days)),
                 new ShownColumn<>(texts.get("row.mixId"), 70, PlanLine::mix),
                 new ShownColumn<PlanLine>(texts.get("row.need"), 190, line -> said(line, test -> text.say(test.need())))
                         .mark((line, selected) -> new StateMark(
                                 line.test().map(PlannedTest::state).orElse(FactorState.NO_FACTOR), MARK_SIDE)),
                 new ShownColumn<PlanLine>(
-                                texts.get("row.risk"), 84, line -> said(line, test -> text.brief(test.risk())))
+                                texts.get("row.risk"), 96, line -> said(line, test -> text.brief(test.risk())))
                         .tip(texts.get("row.risk.tip")),
                 edited(PlanColumns.TRIALS, 50, this::trials).number(),
                 edited(PlanColumns.METER, 62, this::meter).editor(new DefaultCellEditor(meters)),
-                edited(PlanColumns.WHO, 92, line -> line.typed().text(PlanColumns.WHO)),
-                new ShownColumn<>(texts.get("row.placing"), 84, this::placing),
-                edited(PlanColumns.REMARK, 130, line -> line.typed().text(PlanColumns.REMARK)),
-                new ShownColumn<>(texts.get("row.title"), 170, line -> said(line, PlannedTest::title)));
+                edited(PlanColumns.WHO, 100, line -> line.typed().text(PlanColumns.WHO)),
+                new ShownColumn<>(texts.get("row.placing"), 100, this::placing),
+                edited(PlanColumns.REMARK, 160, line -> line.typed().text(PlanColumns.REMARK)),
+                new ShownColumn<>(texts.get("row.title"), 190, line -> said(line, PlannedTest::title)));
     }
 
     private ShownColumn<PlanLine> edited(Column<TestPlan.Row, ?> column, int width, Function<PlanLine, String> words) {

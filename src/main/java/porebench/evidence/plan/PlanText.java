@@ -9,6 +9,9 @@ import porebench.method.Texts;
 
 /** Says why a mix stands on a plan, in the words of one language; the window, the sheet and the command line say it alike. */
 public final class PlanText {
+    /** Fewer loads a week are one in two years, and no reason to test sooner: our own choice. */
+    private static final double LEAST_SAID = 0.01;
+
     private final Texts words;
     private final Locale locale;
 
@@ -53,6 +56,9 @@ public final class PlanText {
 
     private String wrong(LoadsAtRisk risk) {
         double wrong = risk.wrongAWeek().orElse(0);
+        if (wrong > 0 && wrong < LEAST_SAID) {
+            return words.get("short.less", number(LEAST_SAID, Digits.decimals(LEAST_SAID, 1)));
+        }
         return number(wrong, Digits.decimals(wrong, 2));
     }
 

@@ -20,6 +20,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.desk.form.UnitSystem;
 
 /** The plan of a week by the keyboard: moved, given to somebody, left out, saved, printed, and on to the trials. */
 @NeedsDisplay
@@ -109,6 +110,11 @@ class PlanWindowTest {
                 .isTrue();
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
         assertThat(EventThread.comes(() -> says("plan.sentence", "arranged by Test Person")))
+                .isTrue();
+        JTable fetches = (JTable) named("plan.fetches");
+        assertThat(EventThread.call(() -> fetches.getColumnName(3))).isEqualTo("Fetch, kg");
+        EventThread.run(() -> window.show(UnitSystem.US));
+        assertThat(EventThread.comes(() -> fetches.getColumnName(3).equals("Fetch, lb")))
                 .isTrue();
         Path pdf = folder.resolve("plan.pdf");
         asker.filesToWrite.add(pdf);

@@ -144,8 +144,13 @@ class PlanModelTest {
         assertThat(model.add("HG-105").map(Problem::code)).contains("plan.mix-twice");
         assertThat(model.add("HG-999").map(Problem::code)).contains("plan.unknown-mix");
         assertThat(model.add(" ")).isPresent();
+        // Of a chosen mix that is left out no day is taken over.
+        model.leaveOut("HG-103", "no stone");
+        model.choose(Optional.of("HG-103"));
+        assertThat(model.add("HG-104")).isEmpty();
+        assertThat(lines()).startsWith("26 HG-106 asked", "26 HG-104 by-hand");
         save();
-        assertThat(made.kept().get(0).rows()).hasSize(5);
+        assertThat(made.kept().get(0).rows()).hasSize(6);
     }
 
     @Test

@@ -47,4 +47,18 @@ class PlanTextTest {
         assertThat(PlanText.in(Locale.forLanguageTag("es-ES")).say(Need.NO_MORE))
                 .isEqualTo("ya no necesita ensayo");
     }
+
+    /** 0.0001 x 80 = 0.008 is said to be less than 0.01; 0.000125 x 80 = 0.01 is not. */
+    @Test
+    void aLoadInYearsIsNotSaidWithDigits() {
+        PlanText text = PlanText.in(Locale.ENGLISH);
+        assertThat(text.brief(spread(0.0001))).isEqualTo("< 0.01 of 80");
+        assertThat(text.brief(spread(0.000125))).isEqualTo("0.010 of 80");
+        assertThat(text.brief(spread(0))).isEqualTo("0 of 80");
+    }
+
+    private static LoadsAtRisk spread(double share) {
+        return new LoadsAtRisk(
+                OptionalDouble.of(80), LoadsAtRisk.Cause.SPREAD, OptionalDouble.of(0.125), 0, OptionalDouble.of(share));
+    }
 }
