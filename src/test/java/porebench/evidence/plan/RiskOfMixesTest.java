@@ -19,15 +19,20 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.forecast.ForecastTrials;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.MeterType;
 import porebench.method.Role;
+import porebench.method.forecast.Forecast;
+import porebench.quantity.Volume;
 import porebench.record.FactorIssue;
+import porebench.record.MixDesign;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
@@ -161,6 +166,25 @@ class RiskOfMixesTest {
         assertThat(PlanText.in(Locale.ENGLISH).say(risk))
                 .isEqualTo("Likely 3.2 of 120 loads a week judged wrongly: error 0.38 % air, forecast from 5 mixes.");
         assertThat(PlanText.in(Locale.ENGLISH).brief(risk)).isEqualTo("3.2 of 120");
+    }
+
+    /** The new ledge was tested with 1150 kg a cubic metre and more; M-1 has 1050 kg of it, which no trial covers. */
+    @Test
+    void aForecastOutsideWhatWasTestedIsNotUsed() {
+        issue();
+        changeLedge();
+        MIXES.stream()
+                .filter(mix -> List.of("M-2", "M-4").contains(mix.get(0)))
+                .forEach(mix -> test(mix.get(0), 2, mix.get(4)));
+        Forecast said = ForecastTrials.of(book, Progress.UNHEARD)
+                .value()
+                .orElseThrow()
+                .of(book.latest(MixDesign.class, "M-1").orElseThrow().value(), new Volume(0.007), 3)
+                .value()
+                .orElseThrow();
+        assertThat(said.extrapolates()).isTrue();
+        LoadsAtRisk risk = planned(OptionalDouble.of(0.6), Map.of(FIRST, 120.0)).risk();
+        assertThat(risk.cause()).isNotEqualTo(LoadsAtRisk.Cause.FORECAST);
     }
 
     /** Nothing was tested on the new ledge: no forecast, and what determinations differ by is not known from one each. */
