@@ -311,6 +311,8 @@ class OlderStepsTest {
             assertThat(book.latest(FactorIssue.class, "M-2/r1").orElseThrow().value())
                     .isEqualTo(lent);
         }
+    }
+
     /** The step only adds tables: what was there keeps its hashes, and plans are taken from then on. */
     @Test
     void aLabBookOfTheSixteenthStepTakesPlansFromThenOn() throws SQLException {
