@@ -22,6 +22,7 @@ import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorProposal;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Source;
@@ -45,6 +46,7 @@ import porebench.record.source.SourceStory;
  * @param equipment the balances, cylinders and vessels of the laboratory
  * @param determinations its determinations, the oldest first
  * @param issues its factor issues, the first revision first
+ * @param proposals what is and was proposed as its next revision, the first one first
  * @param bases what each revision that issued a factor rests on, by revision
  * @param made what the trials of each determination were made with, by determination
  * @param firstKept when its design was first kept
@@ -59,6 +61,7 @@ public record Evidence(
         LaboratoryEquipment equipment,
         List<JudgedDetermination> determinations,
         List<Version<FactorIssue>> issues,
+        List<Version<FactorProposal>> proposals,
         Map<Integer, Basis> bases,
         Map<DeterminationId, Basis> made,
         Instant firstKept,
@@ -69,6 +72,7 @@ public record Evidence(
         stories = Map.copyOf(stories);
         determinations = List.copyOf(determinations);
         issues = List.copyOf(issues);
+        proposals = List.copyOf(proposals);
         bases = Map.copyOf(bases);
         made = Map.copyOf(made);
         lent = List.copyOf(lent);
@@ -127,6 +131,7 @@ public record Evidence(
                 equipment,
                 determinations,
                 issues,
+                proposals,
                 Basis.with(bases, story),
                 Basis.with(made, story),
                 firstKept,

@@ -19,6 +19,7 @@ import porebench.method.profile.Profiles;
 import porebench.record.Determination;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.GroupGround;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
@@ -50,6 +51,7 @@ public final class EvidenceReader {
     private final Function<MixId, List<Version<Determination>>> determinations;
     private final Function<DeterminationId, List<Version<Trial>>> trials;
     private final Function<MixId, List<Version<FactorIssue>>> issues;
+    private final Function<MixId, List<Version<FactorProposal>>> proposals;
     private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
@@ -61,12 +63,14 @@ public final class EvidenceReader {
             ReadBench bench,
             Function<MixId, List<Version<Determination>>> determinations,
             Function<DeterminationId, List<Version<Trial>>> trials,
-            Function<MixId, List<Version<FactorIssue>>> issues) {
+            Function<MixId, List<Version<FactorIssue>>> issues,
+            Function<MixId, List<Version<FactorProposal>>> proposals) {
         this.book = book;
         this.bench = bench;
         this.determinations = determinations;
         this.trials = trials;
         this.issues = issues;
+        this.proposals = proposals;
     }
 
     /** Makes one that asks for the records of each mix when it is read. */
@@ -80,7 +84,8 @@ public final class EvidenceReader {
                 bench,
                 mix -> book.latestOf(Belonging.DETERMINATIONS_OF_MIX, mix.text()),
                 determination -> book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determination.text()),
-                mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()));
+                mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()),
+                mix -> book.latestOf(Belonging.PROPOSALS_OF_MIX, mix.text()));
     }
 
     /** Makes one that reads the records of all mixes now. */
@@ -90,7 +95,8 @@ public final class EvidenceReader {
                 new ReadBench(book),
                 all(grouped(book, Determination.class, Determination::mixId)),
                 all(grouped(book, Trial.class, Trial::determinationId)),
-                all(grouped(book, FactorIssue.class, FactorIssue::mixId)));
+                all(grouped(book, FactorIssue.class, FactorIssue::mixId)),
+                all(grouped(book, FactorProposal.class, FactorProposal::mixId)));
     }
 
     /**
@@ -157,7 +163,8 @@ public final class EvidenceReader {
                 all(grouped(made, Determination::mixId)),
                 all(grouped(
                         book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determinationNames), Trial::determinationId)),
-                all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)));
+                all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)),
+                all(grouped(book.latestOf(Belonging.PROPOSALS_OF_MIX, names), FactorProposal::mixId)));
         ofGroup.sources.putAll(sources);
         ofGroup.before.putAll(before);
         ofGroup.profiles.putAll(profiles);
@@ -207,6 +214,10 @@ public final class EvidenceReader {
                 bench.equipment,
                 judged,
                 issued,
+                proposals.apply(mix.value().id()).stream()
+                        .sorted(Comparator.comparingInt(
+                                version -> version.value().number()))
+                        .toList(),
                 bases(mix, issued, judged, lent),
                 made(judged, lent.values()),
                 firstKept(mix),
@@ -364,7 +375,7 @@ public final class EvidenceReader {
     }
 
     /** Returns the profile of a mix: the laboratory's own copy, a named standard's, or else the default one. */
-    static Profile profileOf(Records book, String profileId) {
+    public static Profile profileOf(Records book, String profileId) {
         return book.latest(LaboratoryProfile.class, profileId)
                 .map(version -> version.value().profile())
                 .or(() -> Profiles.find(profileId))

@@ -82,6 +82,7 @@ public record Lent(
                 member.equipment(),
                 member.determinations(),
                 member.issues(),
+                member.proposals(),
                 member.bases(),
                 made,
                 member.firstKept(),

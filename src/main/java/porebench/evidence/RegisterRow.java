@@ -137,6 +137,7 @@ public record RegisterRow(
             Evidence evidence, Optional<FactorIssue> inForce, Optional<JudgedDetermination> basis, LocalDate day) {
         List<Problem> missing = new ArrayList<>();
         MixDesign mix = evidence.mix().value();
+        OpenProposal.due(evidence).ifPresent(missing::add);
         if (inForce.isEmpty()) {
             missing.add(Problem.warning(
                     "factor", "register.no-factor-in-force", mix.id().text()));

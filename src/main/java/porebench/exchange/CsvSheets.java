@@ -46,6 +46,7 @@ import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
+import porebench.record.FactorProposal;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.Meter;
@@ -68,6 +69,7 @@ import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.PhotoColumns;
 import porebench.record.column.ProductionColumns;
+import porebench.record.column.ProposalColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
 
@@ -118,7 +120,12 @@ public final class CsvSheets implements LabSheets {
                     List.of("measurement_id")),
             new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")),
             new RowFormat<>(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, List.of("group_id")),
-            new PlanFormat());
+            new PlanFormat(),
+            new RowFormat<>(
+                    FactorProposal.class,
+                    "factor-proposals.csv",
+                    ProposalColumns.ALL,
+                    List.of("mix_id", "proposal_no")));
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

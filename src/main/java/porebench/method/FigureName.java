@@ -36,6 +36,8 @@ public enum FigureName implements Symbolic {
     FACTOR_HIGH("% air", "0.5", "10"),
     /** Whether a second person approves each factor. */
     SECOND_PERSON(List.of("yes", "no")),
+    /** Whether somebody issues a factor, or it is drafted, checked and put in force, and by how many people. */
+    FACTOR_STEPS(List.of("one", "checked", "three")),
     /** Least volume of the measuring bowl, in litres. */
     LEAST_BOWL("L", "0.5", "50"),
     /** Tolerance of a weighed sample mass, in % of the target. */

@@ -18,7 +18,8 @@ public sealed interface Kept
                 SourceMeasurement,
                 Production,
                 FactorGroup,
-                TestPlan {
+                TestPlan,
+                FactorProposal {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

@@ -20,7 +20,8 @@ public enum RecordKind {
     SOURCE_MEASUREMENT("source_measurement", SourceMeasurement.class),
     PRODUCTION("production", Production.class),
     FACTOR_GROUP("factor_group", FactorGroup.class),
-    TEST_PLAN("test_plan", TestPlan.class);
+    TEST_PLAN("test_plan", TestPlan.class),
+    FACTOR_PROPOSAL("factor_proposal", FactorProposal.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

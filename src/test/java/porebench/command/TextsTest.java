@@ -24,6 +24,7 @@ import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.meter.MeterState;
+import porebench.record.FactorProposal;
 import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
 import porebench.statistics.Judged;
@@ -57,6 +58,9 @@ class TextsTest {
         Set<String> used = new HashSet<>();
         for (RecordKind kind : RecordKind.values()) {
             used.add("kind." + kind.symbol());
+        }
+        for (FactorProposal.Step step : FactorProposal.Step.values()) {
+            used.add("issue.step." + step.symbol());
         }
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));

@@ -34,6 +34,7 @@ import porebench.record.MixDesign;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
@@ -56,6 +57,7 @@ class EveryFormatTest {
                                 Draft.of(new CardPrint(new MixId("HG-101"), 1, 1, "A6", "printer")),
                                 Draft.of(SampleStudies.operators("O-1")),
                                 Draft.of(SampleGroups.group("G-1", "M-2")),
+                                new Draft(SampleProposals.full("HG-101", "HG-101/1"), 0, true),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),
                                 Draft.of(new LaboratoryProfile(

@@ -28,14 +28,16 @@ import porebench.port.OutputFolder;
 import porebench.record.CardPrint;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorProposal;
 import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
-import porebench.record.SampleProduction;
 import porebench.record.SamplePlans;
+import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -78,7 +80,10 @@ class TrainingExportTest {
                 SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"),
                 SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1),
                 SampleGroups.group("G-1", "M-2"),
-                SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)));
+                SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)),
+                SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"));
+        FactorProposal draft = SampleProposals.full("M-1", "M-1/1");
+        Books.keep(book, draft.on(draft.grounds().simulated(true)));
     }
 
     private static MeterCalibration repaired() {

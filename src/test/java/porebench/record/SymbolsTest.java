@@ -30,7 +30,7 @@ class SymbolsTest {
                         FigureName.values(),
                         "factor-step factor-ties air-step air-ties high-air-looks-at high-air-above "
                                 + "carry-rounded-factor advise-volumetric-from usual-factor-below factor-low "
-                                + "factor-high second-person least-bowl mass-tolerance soak-tolerance "
+                                + "factor-high second-person factor-steps least-bowl mass-tolerance soak-tolerance "
                                 + "withdrawal-tolerance scale-top repeatability field-scatter least-trials "
                                 + "half-width recheck-months recheck-notice-days air-tolerance bowl-shape-low "
                                 + "bowl-shape-high dial-tolerance leak-marks expansion-limit elevation-limit "

@@ -27,14 +27,17 @@ import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
+import porebench.record.FactorTerms;
 import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
-import porebench.record.SampleProduction;
 import porebench.record.SamplePlans;
+import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
@@ -133,7 +136,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(31).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(36).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -232,6 +235,36 @@ class OlderStepsTest {
         Books.sql(fresh, "DROP TRIGGER source_is_not_changed");
         assertThatThrownBy(() -> Books.sql(fresh, "UPDATE source SET step = 'altered'"))
                 .hasMessageContaining("CHECK constraint failed");
+    }
+
+    /** What was issued before says no hour and no conditions, and its hash stays; drafts are taken from then on. */
+    @Test
+    void aLabBookOfTheSixteenthStepKeepsItsFactorsAndTakesDrafts() {
+        Path old = folder.resolve("old.porebench");
+        FactorIssue first = Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9));
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
+            Books.keep(book, Samples.mix("M-1", "S-1", "S-2"), first);
+            then = book.head();
+        }
+        FactorIssue second = Samples.issue("M-1", 2, "M-1/1", LocalDate.of(2026, 4, 9))
+                .under(new FactorTerms(FactorTerms.time("14:30"), "sand Alder only", "P. Linden"));
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value())
+                    .isEqualTo(first);
+            Books.keep(book, second, SampleProposals.full("M-1", "M-1/1"));
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.latest(FactorIssue.class, "M-1/r2").orElseThrow().value())
+                    .isEqualTo(second);
+            assertThat(book.latest(FactorProposal.class, "M-1/p1").orElseThrow().value())
+                    .isEqualTo(SampleProposals.full("M-1", "M-1/1"));
+            Books.correct(book, SampleProposals.issued("M-1", "M-1/1", 2));
+            assertThat(book.history(FactorProposal.class, "M-1/p1")).hasSize(2);
+            assertThat(book.verify()).isEmpty();
+        }
     }
 
     /** The step only adds a table: what was there keeps its hashes, and measurements are taken from then on. */

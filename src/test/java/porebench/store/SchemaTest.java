@@ -25,8 +25,9 @@ import porebench.record.Kept;
 import porebench.record.RecordKind;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
-import porebench.record.SampleProduction;
 import porebench.record.SamplePlans;
+import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -106,6 +107,7 @@ class SchemaTest {
                                                 || kind == RecordKind.PRODUCTION
                                                 || kind == RecordKind.FACTOR_GROUP
                                                 || kind == RecordKind.TEST_PLAN
+                                                || kind == RecordKind.FACTOR_PROPOSAL
                                         ? 0
                                         : 1));
     }
@@ -163,7 +165,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(93);
+                .hasSize(108);
     }
 
     @Test
@@ -242,9 +244,10 @@ class SchemaTest {
             Books.keep(book, SampleGroups.group("G-1", "M-2"));
             Books.keep(
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
+            Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(31);
+        assertThat(tables).hasSize(36);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

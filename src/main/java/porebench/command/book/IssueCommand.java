@@ -23,6 +23,7 @@ import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.issue.Proposing;
 import porebench.evidence.issue.TakingOn;
 import porebench.evidence.issue.Verifying;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -90,6 +91,9 @@ public final class IssueCommand extends BookCommand {
     @Option(names = "--confirm")
     private boolean confirm;
 
+    @Option(names = "--step", paramLabel = "<step>")
+    private @Nullable String step;
+
     public IssueCommand(Machine here, Ports ports) {
         super(here, ports);
     }
@@ -137,6 +141,31 @@ public final class IssueCommand extends BookCommand {
         return CommandOutcome.done(saidOfGroup(id).report(answer.value().get()), problems);
     }
 
+    /** Takes a step of a draft that is open, or drafts the next revision. */
+    private CommandOutcome step(LabBook book, Evidence evidence, LaboratoryScatter scatter, IssueSteps.Step taken) {
+        if (taken != IssueSteps.Step.DRAFT) {
+            return stepped(book, IssueSteps.take(taken, evidence, who.name(here()), reason, here().now()));
+        }
+        Answer<Issuing.Decision> decision = decision(evidence, scatter);
+        return decision.value()
+                .map(one -> stepped(book, Proposing.draft(evidence, scatter, one, here().now())))
+                .orElseGet(() -> CommandOutcome.refused(decision.problems()));
+    }
+
+    private CommandOutcome stepped(LabBook book, Answer<Proposing.Taken> answer) {
+        if (answer.value().isEmpty()) {
+            return CommandOutcome.refused(answer.problems());
+        }
+        Proposing.Taken taken = answer.value().get();
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        problems.addAll(book.keep(taken.drafts(), who.name(here()), reason.strip()));
+        if (Problem.anyError(problems)) {
+            return CommandOutcome.refused(problems);
+        }
+        acted();
+        return CommandOutcome.done(IssueSteps.said(this.laidOut(), words()).report(taken.proposal()), problems);
+    }
+
     private ReportLayout<GroupIssuing.Issued> saidOfGroup(GroupId id) {
         ReportLayout<FactorIssue> each = said(Optional.empty());
         ReportLayout<GroupIssuing.LeftOut> left = this.<GroupIssuing.LeftOut>laidOut()
@@ -164,19 +193,43 @@ public final class IssueCommand extends BookCommand {
     }
 
     private CommandOutcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
+        if (step != null) {
+            String word = step;
+            return IssueSteps.Step.of(word)
+                    .map(taken -> step(book, evidence, scatter, taken))
+                    .orElseGet(() -> CommandOutcome.refused(
+                            Problem.error("step", "proposal.no-such-step", word, List.of(IssueSteps.Step.values()))));
+        }
+        Answer<Issuing.Decision> decision = decision(evidence, scatter);
+        if (decision.value().isEmpty()) {
+            return CommandOutcome.refused(decision.problems());
+        }
+        Answer<FactorIssue> answer =
+                Issuing.issue(evidence, scatter, decision.value().get());
+        return kept(
+                book,
+                answer,
+                Draft::of,
+                stop(evidence, scatter, decision.value().get().determinationId()));
+    }
+
+    /** Returns what is decided; or why nothing can be. */
+    private Answer<Issuing.Decision> decision(Evidence evidence, LaboratoryScatter scatter) {
         Optional<DeterminationId> basis = basis(evidence);
         if (basis.isEmpty()) {
-            return CommandOutcome.refused(Problem.error(
+            return refused(Problem.error(
                     "determination",
                     "issue.no-trial-counts",
                     evidence.mix().value().id().text()));
         }
         if (at != null && FactorTerms.time(at).isEmpty()) {
-            return CommandOutcome.refused(Problem.error("inForceAt", "form.not-a-time", at));
+            return refused(Problem.error("inForceAt", "form.not-a-time", at));
         }
-        Issuing.Decision decision = decision(basis.get(), takingOn(Issuing.doubts(evidence, scatter, basis.get())));
-        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
-        return kept(book, answer, Draft::of, stop(evidence, scatter, basis.get()));
+        return Answer.of(decision(basis.get(), takingOn(Issuing.doubts(evidence, scatter, basis.get()))), List.of());
+    }
+
+    private static Answer<Issuing.Decision> refused(Problem problem) {
+        return Answer.refused(List.of(problem));
     }
 
     private Issuing.Decision decision(DeterminationId basis, Optional<TakingOn> takingOn) {
@@ -259,6 +312,9 @@ public final class IssueCommand extends BookCommand {
                 .field((json, issue) ->
                         json.text("conditions", said(issue.terms().conditions())))
                 .text("issuedBy", FactorIssue::issuedBy)
+                .field((json, issue) -> json.text("approvedBy", said(issue.approvedBy())))
+                .field((json, issue) ->
+                        json.text("checkedBy", said(issue.terms().checkedBy())))
                 .field((json, issue) -> json.text("overrideBy", first(issue).map(TakenDoubt::by)))
                 .field((json, issue) -> json.text("overrideReason", first(issue).map(TakenDoubt::reason)))
                 .text("origin", issue -> issue.origin().symbol())

@@ -41,9 +41,9 @@ import porebench.record.id.TrialId;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, measurement, production, plan, piece of equipment, meter, mix,
- * group, profile or
- * determination becomes a new version; a changed calibration, trial, issue, print, study or photo is refused: a person corrects those
- * with a reason. Refused are simulated trials and what comes from a training book, unless the book is for training; real ones if it is.
+ * group, profile or determination becomes a new version; a changed calibration, trial, issue, print, study, photo or proposal is
+ * refused: a person corrects those with a reason. Refused are simulated trials and what comes from a training book, unless the book is
+ * for training; real ones if it is.
  */
 public final class Intake {
     private final LabBook book;
@@ -192,9 +192,10 @@ public final class Intake {
             case DETERMINATION -> determination(one, (Determination) one.value());
             case TRIAL -> trial(one, (Trial) one.value());
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
-            case CARD_PRINT -> cardPrint(one, (CardPrint) one.value());
-            case SHEET_PHOTO -> unlessWrong(one, TrialIntake.photo((SheetPhoto) one.value(), this::known));
             case TEST_PLAN -> unlessWrong(one, PlanIntake.check((TestPlan) one.value(), this::known));
+            case CARD_PRINT -> unlessWrong(one, IssueIntake.check((CardPrint) one.value(), this::known));
+            case SHEET_PHOTO -> unlessWrong(one, TrialIntake.photo((SheetPhoto) one.value(), this::known));
+            case FACTOR_PROPOSAL -> new ProposalIntake(this::known, touched, isTraining()).take(one, problems);
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
@@ -344,15 +345,6 @@ public final class Intake {
                     }
                 });
         return versions;
-    }
-
-    private Optional<Incoming> cardPrint(Incoming one, CardPrint print) {
-        String issue = FactorIssue.idOf(print.mixId(), print.revision());
-        if (known(RecordKind.FACTOR_ISSUE, issue).isEmpty()) {
-            error(one, "import.unknown-issue", print.recordId(), issue);
-            return Optional.empty();
-        }
-        return Optional.of(one);
     }
 
     private boolean knownMix(Incoming one, MixId mixId) {

@@ -7,14 +7,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import porebench.evidence.Evidence;
 import porebench.evidence.EvidenceReader;
+import porebench.evidence.issue.FactorSteps;
 import porebench.evidence.issue.Verifying;
 import porebench.method.Problem;
+import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.Grounds;
+import porebench.record.Kept;
 import porebench.record.MixDesign;
+import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.DraftedRecords;
 import porebench.record.book.LabBook;
@@ -84,11 +89,22 @@ final class IssueIntake {
         if (Problem.anyError(problems)) {
             return new Looked(Optional.empty(), problems);
         }
+        evidence.filter(of -> FactorSteps.of(of).areDrafted())
+                .ifPresent(of -> problems.add(Problem.warning(
+                        "checked_by", "import.steps-elsewhere", of.profile().title())));
         if (problems.isEmpty() && issue.origin() != FactorOrigin.IMPORTED) {
             return new Looked(Optional.of(issue), problems);
         }
         problems.add(0, Problem.warning("origin", "import.not-verified", issue.recordId()));
         return new Looked(Optional.of(issue.on(issue.grounds().from(FactorOrigin.IMPORTED))), problems);
+    }
+
+    /** Returns what is wrong with the record of a card that left: its revision is not known. */
+    static List<Problem> check(CardPrint print, BiFunction<RecordKind, String, Optional<Kept>> known) {
+        String issue = FactorIssue.idOf(print.mixId(), print.revision());
+        return known.apply(RecordKind.FACTOR_ISSUE, issue).isPresent()
+                ? List.of()
+                : List.of(Problem.error("id", "import.unknown-issue", print.recordId(), issue));
     }
 
     private Optional<Evidence> read(MixId mixId) {

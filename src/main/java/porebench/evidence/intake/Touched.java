@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.Production;
@@ -72,6 +73,11 @@ final class Touched {
         }
         if (value instanceof Production made) {
             return Map.of(RecordKind.MIX, List.of(made.mixId().text()));
+        }
+        if (value instanceof FactorProposal proposal) {
+            return Map.of(
+                    RecordKind.MIX, List.of(proposal.mixId().text()),
+                    RecordKind.DETERMINATION, List.of(proposal.determinationId().text()));
         }
         return value instanceof FactorIssue issue
                 ? Map.of(

@@ -12,14 +12,18 @@ import porebench.evidence.EvidenceChanges;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.JudgedDetermination;
 import porebench.method.Problem;
+import porebench.method.Profile;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.DraftedRecords;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
+import porebench.record.book.Version;
 import porebench.record.id.CalibrationId;
+import porebench.record.id.DeterminationId;
 import porebench.record.id.TrialId;
 
 /**
@@ -28,6 +32,9 @@ import porebench.record.id.TrialId;
  */
 public final class DecidedOn {
     private static final Stamp NOW = new Stamp("decided", Instant.EPOCH, "decided");
+
+    /** Stands for whoever will put a draft in force: who that is does not touch what it rests on. */
+    private static final String ANYBODY = "-";
 
     private DecidedOn() {}
 
@@ -44,31 +51,62 @@ public final class DecidedOn {
                 .map(Draft::value)
                 .filter(FactorIssue.class::isInstance)
                 .map(FactorIssue.class::cast)
-                .filter(issue -> issue.isIssue() && issue.grounds().namesTrials())
+                .filter(FactorIssue::isIssue)
                 .toList();
-        if (decided.isEmpty()) {
+        List<FactorProposal> proposals = drafts.stream()
+                .filter(draft -> !draft.cameIn())
+                .map(Draft::value)
+                .filter(FactorProposal.class::isInstance)
+                .map(FactorProposal.class::cast)
+                .toList();
+        if (decided.isEmpty() && proposals.isEmpty()) {
             return List.of();
         }
         List<Problem> problems = new ArrayList<>();
         Records then = new DraftedRecords(book, drafts, NOW);
         EvidenceReader reader = EvidenceReader.asking(then);
         for (FactorIssue issue : decided) {
-            then.latest(MixDesign.class, issue.mixId().text())
+            Optional<Version<MixDesign>> mix =
+                    then.latest(MixDesign.class, issue.mixId().text());
+            mix.map(known -> EvidenceReader.profileOf(then, known.value().profileId()))
+                    .ifPresent(profile -> problems.addAll(steps(profile, issue, proposals)));
+            mix.filter(any -> issue.grounds().namesTrials())
                     .map(reader::read)
-                    .map(evidence -> changes(evidence, issue))
-                    .filter(changes -> !changes.isEmpty())
-                    .ifPresent(changes -> {
-                        problems.add(Problem.error(
-                                "determination",
-                                "issue.evidence-changed-meanwhile",
-                                issue.determinationId().text()));
-                        problems.addAll(changes);
-                    });
+                    .ifPresent(evidence -> meanwhile(problems, issue.determinationId(), changes(evidence, issue)));
         }
+        proposals.stream()
+                .filter(proposal -> proposal.step() == FactorProposal.Step.DRAFTED
+                        || proposal.step() == FactorProposal.Step.CHECKED)
+                .forEach(proposal -> then.latest(
+                                MixDesign.class, proposal.mixId().text())
+                        .map(reader::read)
+                        .ifPresent(evidence -> meanwhile(
+                                problems, proposal.determinationId(), Proposing.changes(evidence, proposal, ANYBODY))));
         return problems;
     }
 
-    private static List<Problem> changes(Evidence evidence, FactorIssue issue) {
+    private static void meanwhile(List<Problem> problems, DeterminationId basis, List<Problem> changes) {
+        if (!changes.isEmpty()) {
+            problems.add(Problem.error("determination", "issue.evidence-changed-meanwhile", basis.text()));
+            problems.addAll(changes);
+        }
+    }
+
+    /** Returns why a factor that was decided here must not be kept by itself, where its profile asks that it is drafted first. */
+    private static List<Problem> steps(Profile profile, FactorIssue issue, List<FactorProposal> proposals) {
+        boolean isProposed = proposals.stream()
+                .anyMatch(proposal -> proposal.step() == FactorProposal.Step.ISSUED
+                        && proposal.mixId().equals(issue.mixId())
+                        && proposal.revision()
+                                .filter(number -> number == issue.revision())
+                                .isPresent()
+                        && proposal.draftedBy().equals(issue.issuedBy())
+                        && proposal.by().equals(issue.approvedBy()));
+        return isProposed ? List.of() : FactorSteps.inOneStep(profile);
+    }
+
+    /** Returns what is not as it was when a factor was decided on, or no longer bears it. */
+    static List<Problem> changes(Evidence evidence, FactorIssue issue) {
         List<Problem> changes = new ArrayList<>();
         Optional<JudgedDetermination> judged = evidence.determination(issue.determinationId());
         compare(

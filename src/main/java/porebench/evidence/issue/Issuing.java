@@ -116,11 +116,21 @@ public final class Issuing {
      * @return the issue, with every doubt, taken on; or why there can be none
      */
     public static Answer<FactorIssue> issue(Evidence evidence, LaboratoryScatter scatter, Decision decision) {
+        List<Problem> problems = new ArrayList<>(FactorSteps.inOneStep(evidence.profile()));
+        secondPerson(evidence, decision.issuedBy(), decision.approvedBy()).ifPresent(problems::add);
+        Answer<FactorIssue> decided = decided(evidence, scatter, decision);
+        problems.addAll(decided.problems());
+        return Problem.anyError(problems)
+                ? Answer.refused(problems)
+                : Answer.of(decided.value().orElseThrow(), problems);
+    }
+
+    /** Makes the next revision out of a determination as a person decided it, whoever has to check or approve it. */
+    static Answer<FactorIssue> decided(Evidence evidence, LaboratoryScatter scatter, Decision decision) {
         List<Problem> problems = new ArrayList<>();
         requireText(problems, "issuedBy", decision.issuedBy());
         requireText(problems, "reason", decision.reason());
         checkDates(problems, evidence, decision);
-        secondPerson(evidence, decision.issuedBy(), decision.approvedBy()).ifPresent(problems::add);
         Optional<JudgedDetermination> basis = basis(problems, evidence, decision.determinationId());
         List<TakenDoubt> taken = new ArrayList<>();
         basis.ifPresent(judged -> {
@@ -281,7 +291,7 @@ public final class Issuing {
         return decision.inForceFrom().plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
     }
 
-    private static void checkDates(List<Problem> problems, Evidence evidence, Decision decision) {
+    static void checkDates(List<Problem> problems, Evidence evidence, Decision decision) {
         LocalDate recheck = recheckBy(evidence, decision);
         if (recheck.isBefore(decision.inForceFrom())) {
             problems.add(Problem.error(
@@ -332,7 +342,7 @@ public final class Issuing {
                 : Optional.empty();
     }
 
-    private static boolean sameName(String one, String other) {
+    static boolean sameName(String one, String other) {
         return plain(one).equals(plain(other));
     }
 
@@ -346,7 +356,7 @@ public final class Issuing {
         }
     }
 
-    private static int nextRevision(Evidence evidence) {
+    static int nextRevision(Evidence evidence) {
         return evidence.newestIssue().map(FactorIssue::revision).orElse(0) + 1;
     }
 }

@@ -44,6 +44,7 @@ public final class Verifying {
             problems.add(Problem.error("factor", "issue.nothing-to-confirm", issue.revision()));
             return Answer.refused(problems);
         }
+        problems.addAll(FactorSteps.inOneStep(evidence.profile()));
         Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy()).ifPresent(problems::add);
         Optional<JudgedDetermination> basis = Issuing.basis(problems, evidence, issue.determinationId());
         List<TakenDoubt> taken = new ArrayList<>();

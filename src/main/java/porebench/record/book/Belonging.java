@@ -6,6 +6,7 @@ import porebench.record.CardPrint;
 import porebench.record.Determination;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
@@ -62,6 +63,9 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
             one(Production.class, RecordKind.MIX, spell -> spell.mixId().text());
     public static final Belonging<FactorGroup> GROUPS_OF_MIX = new Belonging<>(
             FactorGroup.class, RecordKind.MIX, group -> group.members().stream().map(MixId::text));
+
+    public static final Belonging<FactorProposal> PROPOSALS_OF_MIX = one(
+            FactorProposal.class, RecordKind.MIX, proposal -> proposal.mixId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

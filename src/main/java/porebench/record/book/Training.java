@@ -6,6 +6,7 @@ import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.Trial;
@@ -61,6 +62,8 @@ public final class Training {
             simulated = determination.simulated();
         } else if (value instanceof FactorIssue issue) {
             simulated = issue.isSimulated();
+        } else if (value instanceof FactorProposal proposal) {
+            simulated = proposal.grounds().simulated();
         } else {
             return Optional.empty();
         }

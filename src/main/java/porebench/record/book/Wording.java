@@ -12,6 +12,7 @@ import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.Kept;
 import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
@@ -189,6 +190,7 @@ public final class Wording {
             case PRODUCTION -> production((Production) record);
             case FACTOR_GROUP -> group((FactorGroup) record);
             case TEST_PLAN -> plan((TestPlan) record);
+            case FACTOR_PROPOSAL -> proposal((FactorProposal) record);
         }
     }
 
@@ -323,6 +325,19 @@ public final class Wording {
             text(field + "who", "text-tester", Form.LINE, row.who());
             row.meter().ifPresent(meter -> text(field + "meter", "text-meter", Form.NAME, meter.text()));
             text(field + "remark", "text-remarks", Form.NOTE, row.remark());
+        }
+    }
+
+    private void proposal(FactorProposal proposal) {
+        text("draftedBy", "text-person", Form.LINE, proposal.draftedBy());
+        text("by", "text-person", Form.LINE, proposal.by());
+        text("checkedBy", "text-person", Form.LINE, proposal.terms().checkedBy());
+        text("conditions", "text-conditions", Form.LINE, proposal.terms().conditions());
+        text("reason", "text-reason", Form.NOTE, proposal.reason());
+        text("remark", "text-remarks", Form.NOTE, proposal.remark());
+        for (TakenDoubt taken : proposal.grounds().takenOn()) {
+            text("overrideBy", "text-person", Form.LINE, taken.by());
+            text("overrideReason", "text-reason", Form.NOTE, taken.reason());
         }
     }
 

@@ -87,20 +87,10 @@ public final class FactorIssueColumns {
     private static final Column<TakenDoubt, String> DOUBT_REASON =
             Column.needed("reason", CellType.said(), TakenDoubt::reason);
 
-    public static final Column<FactorIssue, List<TakenDoubt>> DOUBTS = Column.any(
-                    "doubts_taken_on",
-                    CellType.several(new Part<>(
-                            Columns.of(
-                                            "factor_issue_doubt",
-                                            FactorIssueColumns::doubt,
-                                            DOUBT_TRIAL,
-                                            DOUBT_CODE,
-                                            DOUBT_WORDS,
-                                            DOUBT_BY,
-                                            DOUBT_REASON)
-                                    .since(5),
-                            true)),
-                    (FactorIssue issue) -> Optional.of(issue.grounds().takenOn()))
+    public static final Column<FactorIssue, List<TakenDoubt>> DOUBTS = doubts(
+                    "factor_issue_doubt",
+                    5,
+                    (FactorIssue issue) -> issue.grounds().takenOn())
             .since(5)
             .extra();
     public static final Column<FactorIssue, FactorOrigin> ORIGIN = Column.any(
@@ -201,7 +191,18 @@ public final class FactorIssueColumns {
                                 group, version, cells.any(TESTED_MIX).orElse(cells.get(MIX)))));
     }
 
-    private static Optional<String> filled(String text) {
+    /** The doubts that somebody took on, in a table of their own. */
+    static <R> Column<R, List<TakenDoubt>> doubts(String table, int step, Function<R, List<TakenDoubt>> of) {
+        Columns<TakenDoubt> columns = Columns.of(
+                        table, FactorIssueColumns::doubt, DOUBT_TRIAL, DOUBT_CODE, DOUBT_WORDS, DOUBT_BY, DOUBT_REASON)
+                .since(step);
+        return Column.any(
+                "doubts_taken_on",
+                CellType.several(new Part<>(columns, true)),
+                record -> Optional.of(of.apply(record)));
+    }
+
+    static Optional<String> filled(String text) {
         return Optional.of(text).filter(any -> !any.isEmpty());
     }
 

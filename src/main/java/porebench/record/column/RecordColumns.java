@@ -24,7 +24,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.SOURCE_MEASUREMENT, MeasurementColumns.ALL),
             Map.entry(RecordKind.PRODUCTION, ProductionColumns.ALL),
             Map.entry(RecordKind.FACTOR_GROUP, GroupColumns.ALL),
-            Map.entry(RecordKind.TEST_PLAN, PlanColumns.ALL)));
+            Map.entry(RecordKind.TEST_PLAN, PlanColumns.ALL),
+            Map.entry(RecordKind.FACTOR_PROPOSAL, ProposalColumns.ALL)));
 
     private RecordColumns() {}
 

@@ -12,6 +12,14 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
 import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.profile.Profiles;
+import porebench.record.LaboratoryProfile;
+import porebench.record.MixDesign;
+import porebench.record.book.LabBook;
+import porebench.store.Books;
 
 /** From trials to a card on the command line, on a small lab book; the day is 1 July 2026. */
 class IssueCommandTest {
@@ -115,6 +123,106 @@ class IssueCommandTest {
                 .containsEntry("revision", 1)
                 .containsEntry("inForceAt", "07:05")
                 .containsEntry("conditions", "only with sand Alder");
+    }
+
+    /** Puts mix M-1 under a profile of the laboratory that asks for three people. */
+    private void askForThree() {
+        try (LabBook book = Books.SHELF.open(folder.resolve("lab.book"))) {
+            Books.keep(
+                    book,
+                    new LaboratoryProfile(Profiles.standard()
+                            .copyAs("own", "Own rules")
+                            .with(FigureName.FACTOR_STEPS, new Figure("three", "Own choice", Mark.LABORATORY))));
+            MixDesign mix = book.latest(MixDesign.class, "M-1").orElseThrow().value();
+            Books.correct(
+                    book,
+                    new MixDesign(
+                            mix.id(),
+                            mix.title(),
+                            mix.batch(),
+                            mix.soakMinutes(),
+                            mix.airTolerancePercent(),
+                            "own",
+                            mix.remarks(),
+                            mix.plant()));
+        }
+    }
+
+    @Test
+    void threePeopleBringAFactorInForceByTheStepsOfTheCommand() {
+        askForThree();
+        Said direct = taking("--reason", "first factor", "--who", "R. Vale", "--approved-by", "M. Ash");
+        assertThat(direct.status()).isEqualTo(1);
+        assertThat(errors(direct)).containsExactly("issue.steps-needed");
+        assertThat(issue("--reason", "x", "--step", "stamp").codes()).containsExactly("proposal.no-such-step");
+        assertThat(issue("--reason", "x", "--step", "check", "--who", "M. Ash").codes())
+                .containsExactly("proposal.none-open");
+        Said drafted = taking("--reason", "first factor", "--step", "draft", "--who", "R. Vale", "--at", "14:30");
+        assertThat(drafted.status()).isZero();
+        assertThat(drafted.json())
+                .containsEntry("step", "drafted")
+                .containsEntry("draftedBy", "R. Vale")
+                .containsEntry("inForceAt", "14:30")
+                .containsEntry("revision", null);
+        assertThat(terminal.json("register", "--book", "lab.book")
+                        .list("rows")
+                        .get(0)
+                        .get("missing")
+                        .toString())
+                .contains("register.draft-to-check");
+        assertThat(issue("--reason", "x", "--step", "check", "--who", "r. vale").codes())
+                .contains("proposal.own-draft-checked");
+        Said checked = issue("--reason", "recalculated", "--step", "check", "--who", "M. Ash");
+        assertThat(checked.json()).containsEntry("step", "checked").containsEntry("checkedBy", "M. Ash");
+        assertThat(issue("--reason", "x", "--step", "put-in-force", "--who", "M. Ash")
+                        .codes())
+                .contains("proposal.own-check-in-force");
+        Said issued = issue("--reason", "agreed", "--step", "put-in-force", "--who", "T. Oak");
+        assertThat(issued.status()).isZero();
+        assertThat(issued.json())
+                .containsEntry("step", "issued")
+                .containsEntry("stepBy", "T. Oak")
+                .containsEntry("revision", 1);
+        assertThat(terminal.json("register", "--book", "lab.book", "--on", "2026-07-01")
+                        .list("rows")
+                        .get(0))
+                .containsEntry("revision", 1)
+                .containsEntry("inForceAt", "14:30");
+        assertThat(terminal.run("verify", "--book", "lab.book").status()).isZero();
+    }
+
+    @Test
+    void aDraftIsSentBackAndGivenUpInOneLineEach() {
+        askForThree();
+        taking("--reason", "first factor", "--step", "draft", "--who", "R. Vale");
+        assertThat(terminal.run(
+                                "issue",
+                                "--book",
+                                "lab.book",
+                                "--mix-id",
+                                "M-1",
+                                "--step",
+                                "send-back",
+                                "--who",
+                                "M. Ash",
+                                "--reason",
+                                "wrong day")
+                        .out())
+                .contains("Draft 1, sent back by M. Ash: it is to be drafted anew.");
+        assertThat(terminal.run(
+                                "issue",
+                                "--book",
+                                "lab.book",
+                                "--mix-id",
+                                "M-1",
+                                "--step",
+                                "drop",
+                                "--who",
+                                "R. Vale",
+                                "--reason",
+                                "not needed")
+                        .out())
+                .contains("Draft 1, given up by R. Vale.");
     }
 
     @Test

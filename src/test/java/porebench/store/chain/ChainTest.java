@@ -24,8 +24,9 @@ import porebench.record.Meter;
 import porebench.record.RecordKind;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
-import porebench.record.SampleProduction;
 import porebench.record.SamplePlans;
+import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -99,8 +100,9 @@ class ChainTest {
             Books.keep(book, SampleGroups.group("G-1", "M-2"));
             Books.keep(
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
+            Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
         }
-        assertThat(tables()).hasSize(31);
+        assertThat(tables()).hasSize(36);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

@@ -41,6 +41,16 @@ class ChainTextSnapshotTest {
         return RecordTable.ofValue(value).rows(value);
     }
 
+    /** Returns a record without the rows of figures that no profile stated then. */
+    private static StoredRecord asThen(StoredRecord record) {
+        return new StoredRecord(
+                record.row(),
+                record.parts().stream()
+                        .filter(row -> !row.table().equals("profile_figure")
+                                || !row.chained().cells().get("figure").equals("factor-steps"))
+                        .toList());
+    }
+
     @Test
     void isWhatItAlwaysWas() throws IOException {
         List<String> then;
@@ -52,7 +62,8 @@ class ChainTextSnapshotTest {
                     .toList();
         }
         assertThat(records().stream()
-                        .map(value -> value.kind().symbol() + "," + Canonical.hash(Canonical.text(rows(value)))))
+                        .map(value ->
+                                value.kind().symbol() + "," + Canonical.hash(Canonical.text(asThen(rows(value))))))
                 .containsExactlyElementsOf(then)
                 .hasSize(39);
     }

@@ -30,6 +30,7 @@ import porebench.record.SampleCalibrations;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
+import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
@@ -69,7 +70,8 @@ class QuestionsTest {
                 Belonging.PHOTOS_OF_TRIAL,
                 Belonging.MEASUREMENTS_OF_SOURCE,
                 Belonging.PRODUCTION_OF_MIX,
-                Belonging.GROUPS_OF_MIX);
+                Belonging.GROUPS_OF_MIX,
+                Belonging.PROPOSALS_OF_MIX);
     }
 
     @BeforeEach
@@ -108,6 +110,8 @@ class QuestionsTest {
                     SamplePhotos.photo("T-2/photo-1", "T-2", SamplePhotos.png(99, 1)));
             Books.keep(
                     book,
+                    SampleProposals.full("M-1", "M-1/1"),
+                    SampleProposals.full("M-2", "M-2/1"),
                     SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"),
                     SampleSources.measurement("S-1/m2", "S-1", LocalDate.of(2026, 3, 3), "2.66"),
                     SampleSources.measurement("S-2/m1", "S-2", LocalDate.of(2026, 3, 2), "2.65"),
