@@ -18,6 +18,7 @@ import porebench.port.Paper;
 /** What can be done on the factor page, each once, for its button and its key. */
 final class FactorActions {
     final Action issue;
+    final Action draft;
     final Action confirm;
     final Action withdraw;
     final Action savePdf;
@@ -41,6 +42,7 @@ final class FactorActions {
         this.texts = model.texts();
         this.over = over;
         issue = Commands.of(texts.get("issue.action"), this::issue);
+        draft = Commands.of(texts.get("draft.action"), this::issue);
         confirm = Commands.of(texts.get("confirm.action"), this::confirm);
         withdraw = Commands.of(texts.get("withdraw.action"), this::withdraw);
         savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
@@ -58,6 +60,7 @@ final class FactorActions {
     /** Enables what can be done now. */
     void refresh() {
         issue.setEnabled(model.canIssue());
+        draft.setEnabled(model.canIssue());
         withdraw.setEnabled(model.canWithdraw());
         boolean hasCard = model.card().isPresent() && !model.isNext();
         savePdf.setEnabled(hasCard);
@@ -69,7 +72,7 @@ final class FactorActions {
             return;
         }
         model.issue(refused -> {
-            report(texts.get("issue.refused"), refused);
+            report(texts.get(model.proposal().isDrafted() ? "draft.refused" : "issue.refused"), refused);
             goTo.accept(refused);
         });
     }

@@ -25,7 +25,6 @@ import porebench.port.Paper;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
-import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
@@ -43,14 +42,16 @@ final class FactorModel extends DraftModel {
     private final LiveDraft live;
     private Optional<MixId> shown = Optional.empty();
     private int shownRevision;
-    private int knownRevisions;
+    private int knownSteps;
     private boolean tried;
     private boolean isNext;
     private final LookedCard card;
+    private final ProposalModel proposal;
 
     FactorModel(DeskModel desk) {
         super(Texts.of("porebench.desk.factor.factor", desk.tools().locale()), "form.", TypedDraft.BLANK);
         this.desk = desk;
+        this.proposal = new ProposalModel(desk, texts());
         this.card = new LookedCard(desk);
         history().onChange(this::readNextCard);
         this.live = new LiveDraft(desk, history(), List.of(), KeptDraft::ofNew);
@@ -117,12 +118,12 @@ final class FactorModel extends DraftModel {
 
     /** Turns to what the desk looks at; each mix has a draft of its own. */
     void follow() {
-        int revisions = desk.evidence().map(e -> e.issues().size()).orElse(0);
+        int steps = desk.evidence().map(FactorModel::steps).orElse(0);
         boolean otherMix = !desk.selected().equals(shown) || live.isOfAnotherBook();
-        boolean newRevision = !otherMix && revisions != knownRevisions;
+        boolean newRevision = !otherMix && steps != knownSteps;
         boolean begins = otherMix || newRevision || !history().isChanged();
         shown = desk.selected();
-        knownRevisions = revisions;
+        knownSteps = steps;
         if (otherMix || newRevision) {
             shownRevision = desk.evidence()
                     .flatMap(Evidence::newestIssue)
@@ -143,6 +144,17 @@ final class FactorModel extends DraftModel {
             shown.ifPresent(mix -> live.goOn("issue/" + mix.text()));
         }
         readCard();
+    }
+
+    /** Returns a number that is another after every revision and every step of a draft. */
+    private static int steps(Evidence evidence) {
+        return evidence.issues().size()
+                + evidence.proposals().stream().mapToInt(Version::number).sum();
+    }
+
+    /** Returns the draft that is open, with its steps. */
+    ProposalModel proposal() {
+        return proposal;
     }
 
     /** Begins the draft of the next revision anew. */
@@ -191,15 +203,11 @@ final class FactorModel extends DraftModel {
                         .allMatch(problem -> problem.kind() == Problem.Kind.NOT_YET);
     }
 
-    private Answer<FactorIssue> attempt() {
-        if (desk.evidence().isEmpty()) {
-            return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
-        }
+    private Answer<List<Draft>> attempt() {
         List<Problem> problems = typed().problems();
-        return problems.isEmpty()
-                ? Issuing.issue(
-                        desk.evidence().get(), desk.scatter(), decision().orElseThrow())
-                : Answer.refused(problems);
+        return desk.evidence().isPresent() && !problems.isEmpty()
+                ? Answer.refused(problems)
+                : proposal.deciding(decision());
     }
 
     private TypedDecision typed() {
@@ -259,14 +267,21 @@ final class FactorModel extends DraftModel {
     }
 
     /**
-     * Issues the next revision.
+     * Issues the next revision, or keeps its draft where several people bring it in force.
      *
      * @param outcome hears why nothing was issued; empty when it was
      */
     void issue(Outcome outcome) {
         tried = true;
-        Answer<FactorIssue> answer = attempt();
-        keep(answer, Draft::of, answer.value().map(FactorIssue::reason).orElse(""), outcome);
+        Answer<List<Draft>> answer = attempt();
+        if (answer.value().isEmpty()) {
+            outcome.take(answer.problems());
+        } else {
+            desk.keep(
+                    answer.value().get(),
+                    draft().text(FactorIssueColumns.REASON).strip(),
+                    outcome);
+        }
     }
 
     /** Withdraws the factor from today on; the outcome hears why it was not withdrawn. */

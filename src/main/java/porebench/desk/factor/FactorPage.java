@@ -60,6 +60,7 @@ public final class FactorPage implements Screen {
     private final WrappedText dates = new WrappedText("factor.dates", "quiet");
     private final WrappedText group = new WrappedText("factor.group", "quiet");
     private final ProblemLines changes;
+    private final ProposalPanel proposal;
     private final IssueForm form;
     private final RowTable<FactorIssue> history;
     private final CardPanel card;
@@ -72,6 +73,7 @@ public final class FactorPage implements Screen {
         texts = model.texts();
         actions = new FactorActions(desk, model, panel);
         changes = new ProblemLines("factor.changes", desk.tools().problemText());
+        proposal = new ProposalPanel(desk, model.proposal(), texts);
         form = new IssueForm(desk, model, actions);
         history = new RowTable<>("factor.history", texts.get("history.title"), columns());
         history.onSelect(chosen -> chosen.ifPresent(issue -> {
@@ -88,6 +90,7 @@ public final class FactorPage implements Screen {
         left.add(dates, "wmin 0");
         left.add(group, "wmin 0");
         left.add(changes.panel(), "wmin 0");
+        left.add(proposal.component(), "wmin 0, gaptop 20");
         left.add(form.component(), "wmin 0, gaptop 20");
         past.setOpaque(false);
         past.add(historyHead(), "wmin 0");
@@ -156,6 +159,10 @@ public final class FactorPage implements Screen {
                         issue -> issue.isIssue() ? Days.show(issue.recheckBy()) : ""),
                 new ShownColumn<>(texts.get("history.issued"), 120, FactorIssue::issuedBy),
                 new ShownColumn<>(texts.get("history.approved"), 120, FactorIssue::approvedBy),
+                new ShownColumn<>(
+                        texts.get("history.checked"),
+                        120,
+                        issue -> issue.terms().checkedBy()),
                 new ShownColumn<>(texts.get("history.reason"), 260, FactorIssue::reason),
                 new ShownColumn<>(
                         texts.get("history.conditions"),
@@ -217,6 +224,7 @@ public final class FactorPage implements Screen {
                 .orElse(""));
         group.say(inForce.flatMap(this::group).orElse(""));
         changes.show(inForce.map(this::changes).orElse(List.of()));
+        proposal.refresh();
         form.refresh();
         history.show(model.revisions().stream()
                 .sorted(Comparator.comparing(FactorIssue::revision).reversed())

@@ -62,6 +62,8 @@ final class IssueForm {
     private final JPanel boxes = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[]6[grow,fill]", "[]2[]"));
     private List<IssueDoubt> boxed = List.of();
     private ColumnForm boxesForm;
+    private final JButton issue;
+    private final JButton draft;
     private final JButton confirm;
 
     IssueForm(DeskModel desk, FactorModel model, FactorActions actions) {
@@ -86,7 +88,10 @@ final class IssueForm {
         panel.add(title);
         panel.add(form.panel(), "growx");
         confirm = Commands.button("factor.confirm", actions.confirm);
-        panel.add(Commands.button("factor.issue", actions.issue), "split 2, growx 0, gaptop 8");
+        issue = Commands.button("factor.issue", actions.issue);
+        draft = Commands.button("factor.draft", actions.draft);
+        panel.add(issue, "split 3, growx 0, gaptop 8");
+        panel.add(draft, "growx 0, gaptop 8");
         panel.add(confirm, "growx 0, gaptop 8");
         panel.add(doubts.panel(), "growx, wmin 0");
         actions.onRefused(this::goTo);
@@ -109,14 +114,20 @@ final class IssueForm {
     void refresh() {
         int next =
                 model.revisions().stream().mapToInt(FactorIssue::revision).max().orElse(0) + 1;
-        title.setText(texts.get(next == 1 ? "form.title-first" : "form.title-next", Integer.toString(next)));
+        title.setText(texts.get(
+                model.proposal().isDrafted() ? "form.title-draft" : next == 1 ? "form.title-first" : "form.title-next",
+                Integer.toString(next)));
         form.pull();
         boolean isDoubtful = model.needsOverride();
         OVERRIDE.forEach(column -> form.setVisible(column, isDoubtful));
         boxesTitle.setVisible(isDoubtful);
         boxes.setVisible(isDoubtful);
         showBoxes(model.doubts());
-        confirm.setVisible(model.confirmable().isPresent());
+        boolean isDrafted = model.proposal().isDrafted();
+        issue.setVisible(!isDrafted);
+        draft.setVisible(isDrafted);
+        form.setVisible(FactorIssueColumns.APPROVED_BY, !isDrafted);
+        confirm.setVisible(!isDrafted && model.confirmable().isPresent());
         showEvidence();
         doubts.show(form.show(model.problems()));
     }

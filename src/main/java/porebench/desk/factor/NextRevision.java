@@ -7,9 +7,12 @@ import porebench.desk.form.Days;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
+import porebench.evidence.OpenProposal;
 import porebench.method.FigureName;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.FactorProposal;
+import porebench.record.book.Version;
 import porebench.record.column.FactorIssueColumns;
 import porebench.record.id.DeterminationId;
 
@@ -36,6 +39,22 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
 
     /** Returns the draft with which the form begins. */
     TypedDraft draft(LocalDate today) {
+        Optional<FactorProposal> open = OpenProposal.of(evidence).map(Version::value);
+        return open.map(NextRevision::of).orElseGet(() -> first(today));
+    }
+
+    /** Returns a draft that is open as the form shows it, to be drafted anew. */
+    private static TypedDraft of(FactorProposal open) {
+        return TypedDraft.BLANK
+                .with(FactorModel.DETERMINATION, open.determinationId().text())
+                .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(open.inForceFrom()))
+                .with(FactorIssueColumns.IN_FORCE_AT, open.terms().atText())
+                .with(FactorIssueColumns.RECHECK_BY, Days.show(open.recheckBy()))
+                .with(FactorIssueColumns.CONDITIONS, open.terms().conditions())
+                .with(FactorIssueColumns.REASON, open.reason());
+    }
+
+    private TypedDraft first(LocalDate today) {
         LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
         LocalDate from = newest.isAfter(today) ? newest : today;
         LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));

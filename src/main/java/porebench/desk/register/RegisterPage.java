@@ -128,11 +128,7 @@ public final class RegisterPage implements Screen {
                         .sortedBy(RegisterPage::meters),
                 day("register.tested", row -> row.trials().lastOn()),
                 new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
-                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords),
-                new ShownColumn<>(
-                        texts.get("register.conditions"),
-                        120,
-                        row -> row.terms().conditions()));
+                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
     }
 
     private static String meters(RegisterRow row) {
@@ -143,7 +139,7 @@ public final class RegisterPage implements Screen {
     private ShownColumn<RegisterRow> since() {
         return new ShownColumn<RegisterRow>(
                         texts.get("register.since"),
-                        95,
+                        110,
                         row -> (row.inForceFrom().map(Days::show).orElse("") + " "
                                         + row.terms().atText())
                                 .strip())

@@ -146,7 +146,7 @@ class EnterInFormsWindowTest {
         EventThread.run(() -> window.openMix(new MixId("HG-108")));
         turnTo("factor");
         assertThat(way("inForceFrom", "factor.issue"))
-                .containsExactly("recheckBy", "approvedBy", "reason", "factor.issue");
+                .containsExactly("inForceAt", "recheckBy", "conditions", "approvedBy", "reason", "factor.issue");
     }
 
     @Test

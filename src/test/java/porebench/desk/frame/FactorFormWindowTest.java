@@ -12,6 +12,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
@@ -24,8 +25,16 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.profile.Profiles;
 import porebench.record.FactorIssue;
+import porebench.record.LaboratoryProfile;
+import porebench.record.MixDesign;
+import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
+import porebench.store.Books;
 
 /** Issues a factor with doubts by the keyboard alone: one box a doubt, a name and a reason. */
 @NeedsDisplay
@@ -91,7 +100,7 @@ class FactorFormWindowTest {
     void theTabulatorFollowsTheFormAndEveryDoubtIsTakenOnByItself() throws Exception {
         assertThat(EventThread.call(this::newest).revision()).isEqualTo(2);
         focus(named(JTextField.class, "inForceFrom"));
-        for (String next : List.of("recheckBy", "approvedBy", "reason")) {
+        for (String next : List.of("inForceAt", "recheckBy", "conditions", "approvedBy", "reason")) {
             tabTo(next);
         }
         type("recheck after the new quarry face was opened");
@@ -176,6 +185,84 @@ class FactorFormWindowTest {
                 .as("and its buttons are within the page")
                 .isLessThanOrEqualTo(
                         EventThread.call(() -> window.current().component().getWidth()));
+    }
+
+    /** Puts HG-108, which has no factor yet, under a profile that asks for three people, and shows it. */
+    private void askForThree() throws Exception {
+        LabBook book = EventThread.call(() -> window.desk().book());
+        DemoDesk.aside(() -> {
+            Books.keep(
+                    book,
+                    new LaboratoryProfile(Profiles.standard()
+                            .copyAs("own", "Own rules")
+                            .with(FigureName.FACTOR_STEPS, new Figure("three", "Own choice", Mark.LABORATORY))));
+            MixDesign mix = book.latest(MixDesign.class, "HG-108").orElseThrow().value();
+            Books.correct(
+                    book,
+                    new MixDesign(
+                            mix.id(),
+                            mix.title(),
+                            mix.batch(),
+                            mix.soakMinutes(),
+                            mix.airTolerancePercent(),
+                            "own",
+                            mix.remarks(),
+                            mix.plant()));
+            return mix;
+        });
+        EventThread.run(() -> window.desk().refresh());
+        EventThread.run(() -> window.openMix(new MixId("HG-108")));
+        EventThread.run(() -> window.turnTo(window.pages().named("factor").orElseThrow()));
+        assertThat(EventThread.comes(
+                        () -> named(AbstractButton.class, "factor.draft").isShowing()
+                                && named(AbstractButton.class, "factor.draft").isEnabled()))
+                .isTrue();
+    }
+
+    private void press(String person, String button) throws Exception {
+        EventThread.run(() -> window.desk().setPerson(person));
+        assertThat(EventThread.comes(() -> named(AbstractButton.class, button).isEnabled()))
+                .as(button)
+                .isTrue();
+        EventThread.run(() -> named(AbstractButton.class, button).doClick(0));
+    }
+
+    private String draftTitle() {
+        return named(JTextArea.class, "factor.draft-title").getText();
+    }
+
+    @Test
+    void threePeopleBringAFactorInForceByTheButtonsOfThePage() throws Exception {
+        askForThree();
+        assertThat(EventThread.call(
+                        () -> named(AbstractButton.class, "factor.issue").isShowing()))
+                .isFalse();
+        EventThread.run(() -> named(JTextField.class, "inForceAt").setText("00:01"));
+        EventThread.run(() -> named(JTextField.class, "conditions").setText("sand Alder only"));
+        EventThread.run(() -> named(JTextField.class, "reason").setText("first factor"));
+        press("R. Vale", "factor.draft");
+        assertThat(EventThread.comes(() -> draftTitle().equals("Draft 1 waits for a check")))
+                .isTrue();
+        assertThat(EventThread.call(
+                        () -> named(AbstractButton.class, "factor.draft.CHECK").isEnabled()))
+                .as("who drafted it cannot check it")
+                .isFalse();
+        asker.reasons.add("recalculated");
+        press("M. Ash", "factor.draft.CHECK");
+        assertThat(EventThread.comes(() -> draftTitle().equals("Draft 1 is checked, to be put in force")))
+                .isTrue();
+        asker.confirmations.add(true);
+        press("T. Oak", "factor.draft.PUT_IN_FORCE");
+        assertThat(EventThread.comes(() ->
+                        window.desk().evidence().orElseThrow().newestIssue().isPresent()))
+                .isTrue();
+        FactorIssue issue = EventThread.call(this::newest);
+        assertThat(List.of(issue.issuedBy(), issue.terms().checkedBy(), issue.approvedBy()))
+                .containsExactly("R. Vale", "M. Ash", "T. Oak");
+        assertThat(EventThread.comes(
+                        () -> !named(JTextArea.class, "factor.draft-title").isShowing()))
+                .isTrue();
+        assertThat(asker.problemsShown).isEmpty();
     }
 
     private boolean isWhole(String name) {

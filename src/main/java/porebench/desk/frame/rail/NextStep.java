@@ -9,8 +9,10 @@ import porebench.desk.form.Days;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.JudgedDetermination;
+import porebench.evidence.OpenProposal;
 import porebench.method.FigureName;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.id.SourceId;
 
 /**
@@ -32,6 +34,10 @@ public record NextStep(String key, List<String> values, int step) {
 
     /** Returns what is next for a mix at a moment. */
     public static NextStep of(Evidence evidence, LocalDateTime moment) {
+        Optional<NextStep> open = OpenProposal.of(evidence).map(version -> of(version.value()));
+        if (open.isPresent()) {
+            return open.get();
+        }
         LocalDate day = moment.toLocalDate();
         FactorState state = evidence.stateAt(moment);
         Optional<FactorIssue> begun = evidence.begunBy(moment);
@@ -40,6 +46,11 @@ public record NextStep(String key, List<String> values, int step) {
         }
         String why = reason(evidence, state, begun, day);
         return trials(evidence, "next." + why, values(evidence, state, begun, day));
+    }
+
+    /** Returns what is next about a draft that is open. */
+    private static NextStep of(FactorProposal open) {
+        return new NextStep("next.draft-" + open.step().symbol(), List.of(open.by()), FACTOR);
     }
 
     private static String recheckBy(Optional<FactorIssue> issue) {
