@@ -80,8 +80,7 @@ class TrainingExportTest {
                 SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"),
                 SampleProduction.days("M-1/p1", "M-1", DAY, DAY, 1),
                 SampleGroups.group("G-1", "M-2"),
-                SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)),
-                SampleSources.measurement("S-1/m1", "S-1", DAY, "2.65"));
+                SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)));
         FactorProposal draft = SampleProposals.full("M-1", "M-1/1");
         Books.keep(book, draft.on(draft.grounds().simulated(true)));
     }
