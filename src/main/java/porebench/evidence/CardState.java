@@ -99,6 +99,6 @@ public enum CardState {
                         "factor",
                         "issue.none-in-force",
                         evidence.mix().value().id().text(),
-                        moment.toLocalDate().toString())));
+                        Moments.said(evidence.issues(), moment))));
     }
 }

@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Dates;
 import porebench.record.FactorIssue;
 import porebench.record.book.Version;
 
@@ -21,6 +22,14 @@ public final class Moments {
     /** Returns the moment of which a question about a whole day is one. */
     public static LocalDateTime endOf(LocalDate day) {
         return day.atTime(LocalTime.MAX);
+    }
+
+    /** Returns the day of a moment as it is said of a mix, with the minute where a revision begins later that day. */
+    public static String said(List<Version<FactorIssue>> issues, LocalDateTime moment) {
+        boolean comesLater = issues.stream()
+                .map(version -> version.value().begins())
+                .anyMatch(begins -> begins.isAfter(moment) && !begins.isAfter(endOf(moment.toLocalDate())));
+        return comesLater ? Dates.minute(moment) : moment.toLocalDate().toString();
     }
 
     /** Returns the newest revision, issue or withdrawal, that had begun at a moment. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
+import porebench.evidence.Moments;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -126,7 +127,7 @@ public final class CardHandout {
                 "factor",
                 "issue.none-in-force",
                 evidence.mix().value().id().text(),
-                wish.moment().toLocalDate().toString()));
+                Moments.said(evidence.issues(), wish.moment())));
     }
 
     private Answer<FactorCard> card(Wish wish, Evidence evidence, FactorIssue issue) {

@@ -110,7 +110,7 @@ class EffectiveHourTest {
                 .isEmpty();
         assertThat(bench.evidence().stateAt(Bench.START.atTime(7, 5))).isEqualTo(FactorState.IN_FORCE);
         assertThat(CardState.refusal(bench.evidence(), Bench.START.atTime(7, 4)))
-                .isPresent();
+                .contains(Problem.error("factor", "issue.none-in-force", "M-1", "2026-03-09 07:04"));
         assertThat(CardState.refusal(bench.evidence(), Bench.START.atTime(7, 5)))
                 .isEmpty();
     }
