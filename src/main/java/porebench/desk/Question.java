@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import porebench.record.Equipment;
+import porebench.record.FactorGroup;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.Meter;
@@ -30,7 +31,7 @@ public interface Question<A> {
      */
     record Newest<T extends Kept>(Class<T> kind) implements Question<List<Version<T>>> {
         private static final Set<Class<? extends Kept>> FEW =
-                Set.of(Source.class, Meter.class, Equipment.class, LaboratoryProfile.class);
+                Set.of(Source.class, Meter.class, Equipment.class, LaboratoryProfile.class, FactorGroup.class);
 
         public Newest {
             if (!FEW.contains(kind)) {

@@ -46,6 +46,11 @@ public record FactorGroup(
         return new FactorGroup(id, title, testedMix, tolerancePercent, all, reason);
     }
 
+    /** Returns the same group with another title and reason. */
+    public FactorGroup said(String otherTitle, String otherReason) {
+        return new FactorGroup(id, otherTitle, testedMix, tolerancePercent, members, otherReason);
+    }
+
     /** Returns what is wrong with it by itself, under the fields of its form: a member that stands in it twice. */
     public List<Problem> check() {
         HashSet<MixId> seen = new HashSet<>();

@@ -26,6 +26,7 @@ import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
 import porebench.record.column.EquipmentColumns;
+import porebench.record.column.GroupColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.MixColumns;
 import porebench.record.column.SourceColumns;
@@ -38,7 +39,15 @@ class BundlesTest {
     /** The forms of each room whose fields follow from columns, by the word that leads their keys. */
     private static final Map<String, Map<String, Columns<?>>> FORMS = Map.of(
             "register",
-            Map.of("source", SourceColumns.ALL, "meter", MeterColumns.ALL, "equipment", EquipmentColumns.ALL),
+            Map.of(
+                    "source",
+                    SourceColumns.ALL,
+                    "meter",
+                    MeterColumns.ALL,
+                    "equipment",
+                    EquipmentColumns.ALL,
+                    "group",
+                    GroupColumns.ALL),
             "trial",
             Map.of("trial", TrialColumns.ALL),
             "meter",

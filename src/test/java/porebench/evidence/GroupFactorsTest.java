@@ -297,7 +297,7 @@ class GroupFactorsTest {
         assertThat(evidence.seenComing(held, MAY))
                 .containsExactly(Problem.warning("factor", "register.tested-anew", "M-1", 2, "G-1"));
         assertThat(evidence.seenComing(held, MAY.minusDays(1))).isEmpty();
-        assertThat(GroupLook.basis(bench.evidence(), MAY)).contains(new DeterminationId("M-1/2"));
+        assertThat(GroupLook.basis(bench.evidence(), Moments.endOf(MAY))).contains(new DeterminationId("M-1/2"));
         List<FactorIssue> issues = group.issue(new DeterminationId("M-1/2"), MAY);
         assertThat(issues).extracting(issue -> issue.mixId().text()).containsExactly("M-2", "M-3");
         assertThat(issues.get(0).factorPercent()).isEqualTo(new BigDecimal("0.6"));

@@ -30,7 +30,7 @@ public final class SampleGroups {
                         new MixId("M-1"),
                         Samples.number(tolerance),
                         Stream.of(members).map(MixId::new).toList(),
-                        "same quarry, like proportions")
+                        "within " + tolerance + ": " + String.join(" ", members))
                 .naming();
     }
 

@@ -15,6 +15,7 @@ import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.reply.ReportLayout;
 import porebench.evidence.EvidenceReader;
+import porebench.evidence.Moments;
 import porebench.evidence.group.GroupLook;
 import porebench.evidence.group.LikeMix;
 import porebench.method.Limit;
@@ -70,7 +71,7 @@ public final class GroupCommand extends BookCommand {
                 ? CommandOutcome.refused(Problem.error("groupId", "book.not-there", RecordKind.FACTOR_GROUP.word(), id))
                 : CommandOutcome.done(
                         looked().report(GroupLook.of(
-                                EvidenceReader.asking(book)::readEach, group.get(), here().today())),
+                                EvidenceReader.asking(book)::readEach, group.get(), Moments.endOf(here().today()))),
                         List.of());
     }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.Moments;
 import porebench.evidence.group.GroupLook;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.IssueDoubt;
@@ -50,8 +51,9 @@ final class GroupIssuance {
                     List.of(Problem.error("groupId", "book.not-there", RecordKind.FACTOR_GROUP.word(), id.text())));
         }
         EvidenceReader reader = EvidenceReader.asking(book);
-        Optional<DeterminationId> basis = asked.or(
-                () -> GroupLook.of(reader::readEach, group.get(), today).open());
+        Optional<DeterminationId> basis =
+                asked.or(() -> GroupLook.of(reader::readEach, group.get(), Moments.endOf(today))
+                        .open());
         if (basis.isEmpty()) {
             return Answer.refused(List.of(Problem.error(
                     "determination",

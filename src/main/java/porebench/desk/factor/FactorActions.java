@@ -4,26 +4,32 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
+import porebench.evidence.issue.GroupIssuing;
+import porebench.evidence.issue.Issuing;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
+import porebench.record.FactorGroup;
 
 /** What can be done on the factor page, each once, for its button and its key. */
 final class FactorActions {
     final Action issue;
     final Action draft;
+    final Action issueForGroup;
     final Action confirm;
     final Action withdraw;
     final Action savePdf;
     final Action print;
 
+    private final GroupOffer group;
     private final DeskModel desk;
     private final FactorModel model;
     private final Texts texts;
@@ -41,8 +47,10 @@ final class FactorActions {
         this.model = model;
         this.texts = model.texts();
         this.over = over;
+        this.group = new GroupOffer(desk);
         issue = Commands.of(texts.get("issue.action"), this::issue);
         draft = Commands.of(texts.get("draft.action"), this::issue);
+        issueForGroup = Commands.of(texts.get("issue.group"), this::issueForGroup);
         confirm = Commands.of(texts.get("confirm.action"), this::confirm);
         withdraw = Commands.of(texts.get("withdraw.action"), this::withdraw);
         savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
@@ -71,10 +79,53 @@ final class FactorActions {
         if (!model.canIssue() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        model.issue(refused -> {
-            report(texts.get(model.proposal().isDrafted() ? "draft.refused" : "issue.refused"), refused);
-            goTo.accept(refused);
+        model.issue(this::refuse);
+    }
+
+    /** Returns the group for which the selected mix is tested; empty where it is for none. */
+    Optional<FactorGroup> group() {
+        return group.group();
+    }
+
+    /** Says before it is done which mixes get a revision, and which do not, and why. */
+    private void issueForGroup() {
+        if (group.group().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
+            return;
+        }
+        Optional<Issuing.Decision> decision = model.deciding();
+        if (decision.isEmpty()) {
+            report(texts.get("issue.refused"), model.problems());
+            return;
+        }
+        group.decide(decision.get(), answer -> {
+            if (answer.value().isEmpty()) {
+                refuse(answer.problems());
+            } else if (desk.tools()
+                    .asker()
+                    .confirm(
+                            over, texts.get("issue.group"), said(answer.value().get()), texts.get("issue.group.act"))) {
+                group.keep(answer.value().get(), decision.get().reason(), this::refuse);
+            }
         });
+    }
+
+    private void refuse(List<Problem> refused) {
+        report(texts.get(model.proposal().isDrafted() ? "draft.refused" : "issue.refused"), refused);
+        goTo.accept(refused);
+    }
+
+    private String said(GroupIssuing.Issued issued) {
+        String mixes =
+                issued.issues().stream().map(issue -> issue.mixId().text()).collect(Collectors.joining(", "));
+        String left = issued.leftOut().stream()
+                .flatMap(one -> one.why().stream())
+                .map(desk.tools().problemText()::say)
+                .collect(Collectors.joining("\n"));
+        return texts.get(
+                left.isEmpty() ? "issue.group.question" : "issue.group.question.left",
+                desk.tools().numbers().show(issued.issues().get(0).factorPercent()),
+                mixes,
+                left);
     }
 
     /** Hears why nothing was issued, once the person has read it. */

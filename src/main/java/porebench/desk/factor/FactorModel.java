@@ -187,6 +187,12 @@ final class FactorModel extends DraftModel {
                 .toList();
     }
 
+    /** Returns the decision for the group for which the mix is tested; what is missing is said from now on. */
+    Optional<Issuing.Decision> deciding() {
+        tried = true;
+        return decision();
+    }
+
     /** Returns the doubts about the chosen determination, each to be ticked by whoever takes it on. */
     List<IssueDoubt> doubts() {
         return desk.evidence()

@@ -5,6 +5,7 @@ import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -30,9 +31,11 @@ import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.method.budget.BudgetResult;
 import porebench.method.trial.DeterminationSummary;
+import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.column.Column;
 import porebench.record.column.FactorIssueColumns;
+import porebench.record.id.MixId;
 
 /** The next revision: what it rests on, when it holds, who answers for it, and what is doubtful about it. */
 final class IssueForm {
@@ -65,10 +68,14 @@ final class IssueForm {
     private final JButton issue;
     private final JButton draft;
     private final JButton confirm;
+    private final JButton forGroup;
+    private final WrappedText groupWords = new WrappedText("factor.groupMembers", "quiet");
+    private final FactorActions actions;
 
     IssueForm(DeskModel desk, FactorModel model, FactorActions actions) {
         this.desk = desk;
         this.model = model;
+        this.actions = actions;
         texts = model.texts();
         problemText = desk.tools().problemText();
         quoted = new WorkedOut<>(() -> desk.tools().tasks(), new QuotedUncertainty()::of, this::showEvidence);
@@ -90,9 +97,12 @@ final class IssueForm {
         confirm = Commands.button("factor.confirm", actions.confirm);
         issue = Commands.button("factor.issue", actions.issue);
         draft = Commands.button("factor.draft", actions.draft);
-        panel.add(issue, "split 3, growx 0, gaptop 8");
+        forGroup = Commands.button("factor.issueForGroup", actions.issueForGroup);
+        panel.add(issue, "split 4, growx 0, gaptop 8");
         panel.add(draft, "growx 0, gaptop 8");
+        panel.add(forGroup, "growx 0, gaptop 8");
         panel.add(confirm, "growx 0, gaptop 8");
+        panel.add(groupWords, "growx, wmin 0");
         panel.add(doubts.panel(), "growx, wmin 0");
         actions.onRefused(this::goTo);
     }
@@ -128,6 +138,13 @@ final class IssueForm {
         draft.setVisible(isDrafted);
         form.setVisible(FactorIssueColumns.APPROVED_BY, !isDrafted);
         confirm.setVisible(!isDrafted && model.confirmable().isPresent());
+        Optional<FactorGroup> group = actions.group();
+        forGroup.setVisible(!isDrafted && group.isPresent());
+        groupWords.say(group.map(tested -> texts.get(
+                        "form.group",
+                        tested.id().text(),
+                        tested.others().stream().map(MixId::text).collect(Collectors.joining(", "))))
+                .orElse(""));
         showEvidence();
         doubts.show(form.show(model.problems()));
     }

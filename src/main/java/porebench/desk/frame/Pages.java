@@ -25,6 +25,7 @@ import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
 import porebench.desk.plan.PlanPage;
 import porebench.desk.register.EquipmentPage;
+import porebench.desk.register.GroupsPage;
 import porebench.desk.register.MetersPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
@@ -117,6 +118,7 @@ public record Pages(
                                 "register",
                                 "source.title",
                                 () -> new SourcesPage(desk, openMix)),
+                        late(desk, settings, "groups", "register", "group.title", () -> new GroupsPage(desk, openMix)),
                         late(
                                 desk,
                                 settings,

@@ -68,6 +68,10 @@ final class Constituents implements PartModel {
     /** Only aggregate has moisture and sieve sizes; what stands there for anything else can still be taken away. */
     @Override
     public boolean isEditable(int row, Column<?, ?> column) {
+        if (row >= rows().size()) {
+            // A table shows the rows of the draft before until it is told of another mix, which may have fewer.
+            return false;
+        }
         TypedDraft typed = rows().get(row);
         return !OF_AGGREGATE.contains(column)
                 || typed.chosen(MixColumns.ROLE).isAggregate()

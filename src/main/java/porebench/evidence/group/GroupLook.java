@@ -1,6 +1,6 @@
 package porebench.evidence.group;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -20,7 +20,7 @@ import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 
 /**
- * A group as it stands on a day: its members, each with its factor and how far it is from the tested mix. Only its mixes are read.
+ * A group as it stands: its members, each with its factor and how far it is from the tested mix. Only its mixes are read.
  *
  * @param group the group
  * @param members its members that the lab book has, in the order of the group
@@ -67,10 +67,12 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
      * Looks at a group.
      *
      * @param reader hands out everything known about some mixes, one after the other
-     * @param day the day of the question
+     * @param moment the moment of the question
      */
     public static GroupLook of(
-            BiConsumer<Collection<MixId>, Consumer<Evidence>> reader, Version<FactorGroup> group, LocalDate day) {
+            BiConsumer<Collection<MixId>, Consumer<Evidence>> reader,
+            Version<FactorGroup> group,
+            LocalDateTime moment) {
         FactorGroup value = group.value();
         Map<MixId, Evidence> read = new HashMap<>();
         reader.accept(
@@ -79,29 +81,31 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
         List<Member> members = new ArrayList<>();
         for (MixId mix : value.members()) {
             Optional.ofNullable(read.get(mix))
-                    .flatMap(own -> tested.map(one -> member(value, own, one, day)))
+                    .flatMap(own -> tested.map(one -> member(value, own, one, moment)))
                     .ifPresent(members::add);
         }
-        return new GroupLook(group, members, tested.flatMap(one -> basis(one, day)));
+        return new GroupLook(group, members, tested.flatMap(one -> basis(one, moment)));
     }
 
-    private static Member member(FactorGroup group, Evidence own, Evidence tested, LocalDate day) {
-        Optional<FactorIssue> inForce = own.inForceOn(day);
+    private static Member member(FactorGroup group, Evidence own, Evidence tested, LocalDateTime moment) {
+        Optional<FactorIssue> inForce = own.inForceAt(moment);
         return new Member(
                 own.mix().value().id(),
                 own.mix().value().title(),
                 own == tested,
-                own.stateOn(day),
+                own.stateAt(moment),
                 inForce,
                 Likeness.of(own.mix().value(), tested.mix().value(), group.tolerancePercent()),
-                inForce.map(issue -> own.whyUntrue(issue, day)).orElse(List.of()));
+                inForce.map(issue -> own.whyUntrue(issue, moment.toLocalDate())).orElse(List.of()));
     }
 
     /** Returns the determination of the tested mix that a factor of its group is issued from unless a person says another. */
-    public static Optional<DeterminationId> basis(Evidence tested, LocalDate day) {
+    public static Optional<DeterminationId> basis(Evidence tested, LocalDateTime moment) {
         return tested.openDetermination()
                 .filter(open -> open.summary().isPresent())
                 .map(open -> open.determination().value().id())
-                .or(() -> tested.inForceOn(day).filter(issue -> !issue.isLent()).map(FactorIssue::determinationId));
+                .or(() -> tested.inForceAt(moment)
+                        .filter(issue -> !issue.isLent())
+                        .map(FactorIssue::determinationId));
     }
 }

@@ -25,6 +25,7 @@ public final class GroupGate {
      */
     public static List<Problem> check(Records book, FactorGroup group, Optional<FactorGroup> before) {
         List<Problem> problems = new ArrayList<>(group.check());
+        problems.addAll(oldReason(group, before));
         before.filter(old -> !old.testedMix().equals(group.testedMix()))
                 .ifPresent(old -> problems.add(Problem.error(
                         "testedMix",
@@ -51,6 +52,17 @@ public final class GroupGate {
             }
         }
         return problems;
+    }
+
+    /** Returns that a group changes without a reason of its own: what asks no lab book. */
+    public static List<Problem> oldReason(FactorGroup group, Optional<FactorGroup> before) {
+        return before
+                .filter(old -> !old.equals(group) && old.reason().equals(group.reason()))
+                .map(old -> Problem.error(
+                                "reason", "group.reason-old", group.id().text())
+                        .of(Problem.Kind.NOT_YET))
+                .stream()
+                .toList();
     }
 
     private static List<Problem> member(

@@ -15,6 +15,7 @@ import porebench.evidence.Bench;
 import porebench.evidence.EvidenceReader;
 import porebench.evidence.FactorState;
 import porebench.evidence.GroupBench;
+import porebench.evidence.Moments;
 import porebench.method.Role;
 import porebench.record.MixDesign;
 import porebench.record.SampleGroups;
@@ -47,7 +48,7 @@ class GroupLookTest {
     void theGroupIsLookedAtWithHowFarEachMemberIs() {
         group.issue();
         Books.correct(bench.book, SampleGroups.mix("M-3", "770", "980"));
-        GroupLook look = GroupLook.of(EvidenceReader.asking(bench.book)::readEach, group.group(), MAY);
+        GroupLook look = GroupLook.of(EvidenceReader.asking(bench.book)::readEach, group.group(), Moments.endOf(MAY));
         assertThat(look.members()).extracting(one -> one.mixId().text()).containsExactly("M-1", "M-2", "M-3");
         assertThat(look.members()).extracting(GroupLook.Member::isTested).containsExactly(true, false, false);
         assertThat(look.members())
