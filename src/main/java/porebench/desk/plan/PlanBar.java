@@ -22,7 +22,7 @@ import porebench.record.TestPlan;
 
 /** The bar over the plan: which days, for how many mixes, how much spare, how loads differ. */
 final class PlanBar {
-    private static final int FIGURE_COLUMNS = 4;
+    private static final int FIGURE_COLUMNS = 5;
     private static final int DAY_COLUMNS = 8;
 
     private final PlanModel model;
@@ -86,7 +86,7 @@ final class PlanBar {
         fields.put(field, input);
         JLabel label = Form.label(texts.get("field." + field.symbol()), input);
         line.add(label, "wmin 0");
-        line.add(input, "wmin 44");
+        line.add(input, "wmin 72");
         Typing.follow(input, typed -> {
             if (!showing) {
                 model.fields().type(field, typed);

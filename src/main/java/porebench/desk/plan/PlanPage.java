@@ -157,7 +157,7 @@ public final class PlanPage implements Screen {
         mixToAdd.setName("plan.add-mix");
         mixToAdd.addActionListener(event -> add());
         line.add(Form.label(texts.get("field.add"), mixToAdd));
-        line.add(mixToAdd, "wmin 60");
+        line.add(mixToAdd, "wmin 72");
         line.add(Commands.button("plan.add", Commands.of(texts.get("act.add"), this::add)));
         return line;
     }
