@@ -176,4 +176,27 @@ class PlanCommandTest {
                         .status())
                 .isEqualTo(2);
     }
+
+    /** 8 loads in the week until the 30th of June, reported on the 24th first: 8 a week, over 8 days 7. */
+    @Test
+    void saysHowManyLoadsAreAtRisk() throws IOException {
+        Files.writeString(
+                folder.resolve("production.csv"),
+                "production_id,mix_id,first_day,last_day,production_days,loads,concrete_volume,concrete_volume_unit,"
+                        + "concrete_mass,concrete_mass_unit,reported_by\n"
+                        + "P-1,M-1,2026-06-24,2026-06-30,3,8,,,,,North plant\n");
+        assertThat(terminal.run("import", "--book", "lab.book", "production.csv")
+                        .status())
+                .isZero();
+        Map<?, ?> risk = (Map<?, ?>) terminal.json("plan", "--book", "lab.book", "--load-spread", "0.6")
+                .list("tests")
+                .get(0)
+                .get("risk");
+        assertThat(risk.get("cause")).isEqualTo("no-factor");
+        assertThat(((Number) risk.get("loadsAWeek")).doubleValue()).isCloseTo(7, within(1e-9));
+        assertThat(risk.get("wrongAWeek")).isNull();
+        assertThat(terminal.run("plan", "--book", "lab.book").out())
+                .contains("7.0 loads")
+                .contains("M-1: 7.0 loads a week without a factor.");
+    }
 }

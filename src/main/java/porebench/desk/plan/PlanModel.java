@@ -38,6 +38,7 @@ final class PlanModel extends RecordDraft<TestPlan> {
     private Optional<WeekPlan> shown = Optional.empty();
     private Optional<TestPlan> arranged = Optional.empty();
     private Optional<String> chosen = Optional.empty();
+    private Optional<Judged> judged = Optional.empty();
 
     PlanModel(DeskModel desk, Settings settings) {
         super(desk, Texts.of("porebench.desk.plan.plan", desk.tools().locale()), TestPlan.class, PlanColumns.ALL);
@@ -309,27 +310,17 @@ final class PlanModel extends RecordDraft<TestPlan> {
         return new PlanWords(texts());
     }
 
-    private Answer<TestPlan> read(TypedDraft typed) {
-        DraftReader reader = reader(typed);
-        Optional<TestPlan> plan = PlanColumns.ALL.read(reader);
-        List<Problem> problems = new ArrayList<>(reader.problems());
-        if (plan.isEmpty() || Problem.anyError(problems)) {
-            return Answer.refused(problems);
+    /** Returns the draft as it can be kept, or what is wrong; looked at once as long as neither it nor the lab book changes. */
+    private Answer<TestPlan> read() {
+        if (judged.filter(known -> known.isOf(draft(), desk())).isEmpty()) {
+            judged = Optional.of(Judged.of(draft(), reader(draft()), desk(), this::wording));
         }
-        problems.addAll(plan.get().check());
-        problems.addAll(plan.get()
-                .unknown(
-                        mix -> desk().rows().stream()
-                                .anyMatch(row -> row.mixId().equals(mix)),
-                        meter -> desk().meters().stream()
-                                .anyMatch(story -> story.meter().value().id().equals(meter))));
-        problems.addAll(wording(plan.get()));
-        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(plan.get(), problems);
+        return judged.orElseThrow().answer();
     }
 
     /** Returns what is wrong with what is arranged. */
     List<Problem> problems() {
-        return rows().isEmpty() ? List.of() : read(draft()).problems();
+        return rows().isEmpty() ? List.of() : read().problems();
     }
 
     /** Returns what is wrong with a cell. */
@@ -356,7 +347,7 @@ final class PlanModel extends RecordDraft<TestPlan> {
         if (lines().stream().anyMatch(line -> !line.isArranged())) {
             arrange(texts().get("step.take-over"), onView());
         }
-        return read(draft()).value().isPresent();
+        return read().value().isPresent();
     }
 
     /**
@@ -365,7 +356,7 @@ final class PlanModel extends RecordDraft<TestPlan> {
      * @param outcome hears why it was not kept; empty when it was
      */
     void save(String why, Outcome outcome) {
-        TestPlan plan = read(draft()).value().orElseThrow();
+        TestPlan plan = read().value().orElseThrow();
         desk().keep(List.of(kept(plan)), why, outcome.first(() -> {
             forgetTyped();
             isLoaded = false;
