@@ -79,6 +79,7 @@ import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.GroupId;
 import porebench.record.id.MeterId;
@@ -87,6 +88,7 @@ import porebench.record.id.PhotoId;
 import porebench.record.id.SourceId;
 import porebench.record.id.StudyId;
 import porebench.record.id.TrialId;
+import porebench.statistics.comparison.ComparisonVerdict;
 import porebench.statistics.control.RunRule;
 
 /**
@@ -195,6 +197,8 @@ public final class PorebenchCommands {
         line.registerConverter(StudyId.class, id(StudyId::new));
         line.registerConverter(TrialId.class, id(TrialId::new));
         line.registerConverter(PhotoId.class, id(PhotoId::new));
+        line.registerConverter(ChangeDecisionId.class, id(ChangeDecisionId::new));
+        line.registerConverter(ComparisonVerdict.class, choice(ComparisonVerdict.values(), ComparisonVerdict::symbol));
         line.registerConverter(DeterminationId.class, id(DeterminationId::new));
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));

@@ -20,6 +20,7 @@ import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.method.trial.ScatterElsewhere;
 import porebench.method.trial.StopRule;
+import porebench.record.ChangeDecision;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.FactorProposal;
@@ -51,6 +52,7 @@ import porebench.record.source.SourceStory;
  * @param made what the trials of each determination were made with, by determination
  * @param firstKept when its design was first kept
  * @param lent the determinations of a mix tested for its group, on which factors of this one rest
+ * @param decisions what was decided of its factor when a source had changed, the first one first
  */
 public record Evidence(
         Version<MixDesign> mix,
@@ -65,7 +67,8 @@ public record Evidence(
         Map<Integer, Basis> bases,
         Map<DeterminationId, Basis> made,
         Instant firstKept,
-        List<Lent> lent) {
+        List<Lent> lent,
+        List<Version<ChangeDecision>> decisions) {
     public Evidence {
         stones = List.copyOf(stones);
         meters = Map.copyOf(meters);
@@ -76,6 +79,7 @@ public record Evidence(
         bases = Map.copyOf(bases);
         made = Map.copyOf(made);
         lent = List.copyOf(lent);
+        decisions = List.copyOf(decisions);
     }
 
     /**
@@ -135,7 +139,8 @@ public record Evidence(
                 Basis.with(bases, story),
                 Basis.with(made, story),
                 firstKept,
-                lent);
+                lent,
+                decisions);
     }
 
     /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */

@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
+import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
@@ -52,6 +53,7 @@ public final class EvidenceReader {
     private final Function<DeterminationId, List<Version<Trial>>> trials;
     private final Function<MixId, List<Version<FactorIssue>>> issues;
     private final Function<MixId, List<Version<FactorProposal>>> proposals;
+    private final Function<MixId, List<Version<ChangeDecision>>> decisions;
     private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
@@ -64,13 +66,15 @@ public final class EvidenceReader {
             Function<MixId, List<Version<Determination>>> determinations,
             Function<DeterminationId, List<Version<Trial>>> trials,
             Function<MixId, List<Version<FactorIssue>>> issues,
-            Function<MixId, List<Version<FactorProposal>>> proposals) {
+            Function<MixId, List<Version<FactorProposal>>> proposals,
+            Function<MixId, List<Version<ChangeDecision>>> decisions) {
         this.book = book;
         this.bench = bench;
         this.determinations = determinations;
         this.trials = trials;
         this.issues = issues;
         this.proposals = proposals;
+        this.decisions = decisions;
     }
 
     /** Makes one that asks for the records of each mix when it is read. */
@@ -85,7 +89,8 @@ public final class EvidenceReader {
                 mix -> book.latestOf(Belonging.DETERMINATIONS_OF_MIX, mix.text()),
                 determination -> book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determination.text()),
                 mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()),
-                mix -> book.latestOf(Belonging.PROPOSALS_OF_MIX, mix.text()));
+                mix -> book.latestOf(Belonging.PROPOSALS_OF_MIX, mix.text()),
+                mix -> book.latestOf(Belonging.DECISIONS_OF_MIX, mix.text()));
     }
 
     /** Makes one that reads the records of all mixes now. */
@@ -96,7 +101,8 @@ public final class EvidenceReader {
                 all(grouped(book, Determination.class, Determination::mixId)),
                 all(grouped(book, Trial.class, Trial::determinationId)),
                 all(grouped(book, FactorIssue.class, FactorIssue::mixId)),
-                all(grouped(book, FactorProposal.class, FactorProposal::mixId)));
+                all(grouped(book, FactorProposal.class, FactorProposal::mixId)),
+                all(grouped(book, ChangeDecision.class, ChangeDecision::mixId)));
     }
 
     /**
@@ -164,7 +170,8 @@ public final class EvidenceReader {
                 all(grouped(
                         book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determinationNames), Trial::determinationId)),
                 all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)),
-                all(grouped(book.latestOf(Belonging.PROPOSALS_OF_MIX, names), FactorProposal::mixId)));
+                all(grouped(book.latestOf(Belonging.PROPOSALS_OF_MIX, names), FactorProposal::mixId)),
+                all(grouped(book.latestOf(Belonging.DECISIONS_OF_MIX, names), ChangeDecision::mixId)));
         ofGroup.sources.putAll(sources);
         ofGroup.before.putAll(before);
         ofGroup.profiles.putAll(profiles);
@@ -221,7 +228,14 @@ public final class EvidenceReader {
                 bases(mix, issued, judged, lent),
                 made(judged, lent.values()),
                 firstKept(mix),
-                List.copyOf(lent.values()));
+                List.copyOf(lent.values()),
+                decisions.apply(mix.value().id()).stream()
+                        .sorted(Comparator.comparing((Version<ChangeDecision> version) ->
+                                        version.value().decidedOn())
+                                .thenComparing(
+                                        version -> version.value().recordId().length())
+                                .thenComparing(version -> version.value().recordId()))
+                        .toList());
     }
 
     /** Returns the determinations of mixes tested for a group on which some revisions rest, by revision. */

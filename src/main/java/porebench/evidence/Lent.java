@@ -86,7 +86,8 @@ public record Lent(
                 member.bases(),
                 made,
                 member.firstKept(),
-                all);
+                all,
+                member.decisions());
     }
 
     /** Returns the determination of the mix tested for its group on which a revision rests; empty where it rests on its own. */

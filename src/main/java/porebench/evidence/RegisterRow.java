@@ -159,6 +159,7 @@ public record RegisterRow(
             missing.addAll(takenOn(issue));
             missing.addAll(evidence.whyUntrue(issue, day));
             missing.addAll(evidence.seenComing(issue, day));
+            missing.addAll(DecisionChanges.of(evidence, issue, day));
         });
         basis.flatMap(JudgedDetermination::summary).ifPresent(summary -> missing.addAll(summary.doubts()));
         mix.sources().stream()

@@ -43,6 +43,7 @@ import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
 import porebench.record.CardPrint;
+import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
@@ -61,6 +62,7 @@ import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 import porebench.record.column.CardPrintColumns;
+import porebench.record.column.DecisionColumns;
 import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.GroupColumns;
@@ -125,7 +127,8 @@ public final class CsvSheets implements LabSheets {
                     FactorProposal.class,
                     "factor-proposals.csv",
                     ProposalColumns.ALL,
-                    List.of("mix_id", "proposal_no")));
+                    List.of("mix_id", "proposal_no")),
+            new RowFormat<>(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, List.of("decision_id")));
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {

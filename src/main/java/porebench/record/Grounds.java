@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.record.id.CalibrationId;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.TrialId;
 
 /**
@@ -16,6 +17,9 @@ import porebench.record.id.TrialId;
  * @param origin where it was decided
  * @param simulated whether it rests on simulated trials, for training
  * @param group the group whose factor it is, and the mix that was tested; empty where it is of its mix alone
+ * @param keptBy the decision by which a factor found before a source changed is kept on trials made after it; empty for one that its
+ *     own trials give
+ * @param uncertainty how uncertain the factor was when it was issued; empty where nobody stated it
  */
 public record Grounds(
         Map<TrialId, Integer> trialVersions,
@@ -23,18 +27,28 @@ public record Grounds(
         List<TakenDoubt> takenOn,
         FactorOrigin origin,
         boolean simulated,
-        Optional<GroupGround> group) {
+        Optional<GroupGround> group,
+        Optional<ChangeDecisionId> keptBy,
+        Optional<StatedUncertainty> uncertainty) {
     /** Nothing stated, as of a withdrawal. */
     public static final Grounds NONE = new Grounds(Map.of(), Map.of(), List.of(), FactorOrigin.HERE, false);
 
-    /** Grounds of a factor that is of its mix alone. */
+    /** Makes grounds of a factor that its own trials give, of which no uncertainty is stated. */
     public Grounds(
             Map<TrialId, Integer> trialVersions,
             Map<CalibrationId, Integer> calibrationVersions,
             List<TakenDoubt> takenOn,
             FactorOrigin origin,
             boolean simulated) {
-        this(trialVersions, calibrationVersions, takenOn, origin, simulated, Optional.empty());
+        this(
+                trialVersions,
+                calibrationVersions,
+                takenOn,
+                origin,
+                simulated,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public Grounds {
@@ -50,16 +64,35 @@ public record Grounds(
 
     /** Returns the same grounds, decided elsewhere or confirmed here. */
     public Grounds from(FactorOrigin other) {
-        return new Grounds(trialVersions, calibrationVersions, takenOn, other, simulated, group);
+        return new Grounds(trialVersions, calibrationVersions, takenOn, other, simulated, group, keptBy, uncertainty);
     }
 
     /** Returns the same grounds marked as simulated or not. */
     public Grounds simulated(boolean isSimulated) {
-        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, isSimulated, group);
+        return new Grounds(
+                trialVersions, calibrationVersions, takenOn, origin, isSimulated, group, keptBy, uncertainty);
     }
 
     /** Returns the same grounds as those of a group's factor. */
     public Grounds of(Optional<GroupGround> other) {
-        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, simulated, other);
+        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, simulated, other, keptBy, uncertainty);
+    }
+
+    /** Returns the same grounds of a factor that a decision keeps. */
+    public Grounds keptBy(ChangeDecisionId decision) {
+        return new Grounds(
+                trialVersions,
+                calibrationVersions,
+                takenOn,
+                origin,
+                simulated,
+                group,
+                Optional.of(decision),
+                uncertainty);
+    }
+
+    /** Returns the same grounds with how uncertain the factor is. */
+    public Grounds stating(Optional<StatedUncertainty> stated) {
+        return new Grounds(trialVersions, calibrationVersions, takenOn, origin, simulated, group, keptBy, stated);
     }
 }

@@ -19,7 +19,8 @@ public sealed interface Kept
                 Production,
                 FactorGroup,
                 TestPlan,
-                FactorProposal {
+                FactorProposal,
+                ChangeDecision {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

@@ -21,7 +21,8 @@ public enum RecordKind {
     PRODUCTION("production", Production.class),
     FACTOR_GROUP("factor_group", FactorGroup.class),
     TEST_PLAN("test_plan", TestPlan.class),
-    FACTOR_PROPOSAL("factor_proposal", FactorProposal.class);
+    FACTOR_PROPOSAL("factor_proposal", FactorProposal.class),
+    CHANGE_DECISION("change_decision", ChangeDecision.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

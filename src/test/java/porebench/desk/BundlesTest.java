@@ -107,7 +107,9 @@ class BundlesTest {
                     "form.approvedBy",
                     "form.reason",
                     "form.overrideBy",
-                    "form.overrideReason"));
+                    "form.overrideReason"),
+            "change",
+            List.of("decision.choice", "decision.more", "decision.reason"));
 
     /** What a field may have besides its label. */
     private static final Set<String> BESIDES = Set.of(".plain", ".step", ".unit");

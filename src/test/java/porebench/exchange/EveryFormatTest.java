@@ -31,6 +31,7 @@ import porebench.record.CardPrint;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
@@ -59,6 +60,7 @@ class EveryFormatTest {
                                 Draft.of(SampleStudies.operators("O-1")),
                                 Draft.of(SampleGroups.group("G-1", "M-2")),
                                 new Draft(SampleProposals.full("HG-101", "HG-101/1"), 0, true),
+                                Draft.of(SampleDecisions.keep("HG-101/c1", "HG-101")),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(SamplePlans.plan(MARCH, SamplePlans.row("HG-101", MARCH))),
                                 Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),
@@ -134,7 +136,12 @@ class EveryFormatTest {
         String row = format == CsvSheets.CALIBRATIONS ? text.lines().toList().get(1) + "\r\n" : lastRow;
         Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + row).getBytes(StandardCharsets.UTF_8), format);
         assertThat(codes(sheet))
-                .containsAnyOf("csv.duplicate", "csv.constituent-twice", "csv.row-twice", "plan.mix-twice", "study.repeat-twice");
+                .containsAnyOf(
+                        "csv.duplicate",
+                        "csv.constituent-twice",
+                        "csv.row-twice",
+                        "plan.mix-twice",
+                        "study.repeat-twice");
         long lines = text.chars().filter(c -> c == '\n').count();
         assertThat(found(sheet)).anySatisfy(found -> assertThat(found).startsWith(lines + 1 + ":"));
     }

@@ -32,6 +32,7 @@ import porebench.record.FactorProposal;
 import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
+import porebench.record.SampleDecisions;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
@@ -71,6 +72,7 @@ class TrainingExportTest {
                 repaired(),
                 Samples.mix("M-1", "S-1", "S-2"),
                 Samples.determination("M-1/1", "M-1").simulated(true),
+                Samples.determination("M-1/2", "M-1").simulated(true),
                 Samples.trial("T-1", "M-1", "M-1/1", "5.4").asSimulated(),
                 Samples.issue("M-1", 1, "M-1/1", DAY)
                         .on(new Grounds(java.util.Map.of(), java.util.Map.of(), List.of(), FactorOrigin.HERE, true)),
@@ -82,7 +84,7 @@ class TrainingExportTest {
                 SampleGroups.group("G-1", "M-2"),
                 SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)));
         FactorProposal draft = SampleProposals.full("M-1", "M-1/1");
-        Books.keep(book, draft.on(draft.grounds().simulated(true)));
+        Books.keep(book, draft.on(draft.grounds().simulated(true)), SampleDecisions.keep("M-1/c1", "M-1"));
     }
 
     private static MeterCalibration repaired() {
@@ -148,8 +150,8 @@ class TrainingExportTest {
             problems.addAll(sheet.problems());
         }
         // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production,
-        // group and plan do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(13).containsOnly("csv.simulated");
+        // group, plan and decision do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(14).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);

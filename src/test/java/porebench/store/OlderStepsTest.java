@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -23,16 +24,20 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
+import porebench.record.ChangeDecision;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
 import porebench.record.FactorProposal;
 import porebench.record.FactorTerms;
+import porebench.record.Grounds;
 import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.Production;
 import porebench.record.RecordKind;
+import porebench.record.SampleDecisions;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePlans;
@@ -42,6 +47,7 @@ import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
+import porebench.record.StatedUncertainty;
 import porebench.record.TestPlan;
 import porebench.record.book.BookCheck;
 import porebench.record.book.LabBook;
@@ -136,7 +142,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(36).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(42).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -376,6 +382,50 @@ class OlderStepsTest {
         assertThatThrownBy(() -> Books.sql(old, "UPDATE test_plan_row SET who = 'x'"))
                 .hasMessageContaining("never changed");
         assertThatThrownBy(() -> Books.sql(old, "DELETE FROM test_plan")).hasMessageContaining("never removed");
+    }
+    /** The step adds tables and columns that say nothing of what was there, and takes decisions from then on. */
+    @Test
+    void aLabBookOfTheSixteenthStepTakesDecisionsAndUncertaintiesFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        FactorIssue before = Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9));
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
+            Books.keep(
+                    book,
+                    Samples.source("S-1", Role.FINE, "Ledge 1"),
+                    Samples.mix("M-1", "S-1", "S-1"),
+                    Samples.determination("M-1/1", "M-1"),
+                    before);
+            then = book.head();
+        }
+        List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
+        ChangeDecision decision = SampleDecisions.keep("M-1/c1", "M-1");
+        FactorIssue kept = before.on(new Grounds(
+                Map.of(),
+                Map.of(),
+                List.of(),
+                FactorOrigin.HERE,
+                false,
+                Optional.empty(),
+                Optional.of(decision.id()),
+                Optional.of(new StatedUncertainty(
+                        new BigDecimal("0.12"), Optional.of(new BigDecimal("2.05")), FactorOrigin.IMPORTED))));
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value())
+                    .isEqualTo(before);
+            Books.keep(book, decision);
+            Books.correct(book, kept);
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        assertThat(strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
+                .startsWith(hashes.toArray(String[]::new));
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.latest(ChangeDecision.class, "M-1/c1").orElseThrow().value())
+                    .isEqualTo(decision);
+            assertThat(book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value())
+                    .isEqualTo(kept);
+        }
     }
 
     private static List<String> tables(Path book) throws SQLException {

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
@@ -108,6 +109,7 @@ class SchemaTest {
                                                 || kind == RecordKind.FACTOR_GROUP
                                                 || kind == RecordKind.TEST_PLAN
                                                 || kind == RecordKind.FACTOR_PROPOSAL
+                                                || kind == RecordKind.CHANGE_DECISION
                                         ? 0
                                         : 1));
     }
@@ -165,7 +167,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(108);
+                .hasSize(126);
     }
 
     @Test
@@ -245,9 +247,10 @@ class SchemaTest {
             Books.keep(
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
             Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
+            Books.keep(book, SampleDecisions.keep("M-1/c1", "M-1"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(36);
+        assertThat(tables).hasSize(42);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

@@ -38,6 +38,7 @@ import porebench.record.TakenDoubt;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
@@ -93,6 +94,9 @@ public final class IssueCommand extends BookCommand {
 
     @Option(names = "--step", paramLabel = "<step>")
     private @Nullable String step;
+
+    @Option(names = "--as-decided", paramLabel = "<id>")
+    private @Nullable ChangeDecisionId asDecided;
 
     public IssueCommand(Machine here, Ports ports) {
         super(here, ports);
@@ -241,7 +245,8 @@ public final class IssueCommand extends BookCommand {
                 approvedBy,
                 reason,
                 takingOn,
-                new FactorTerms(Optional.ofNullable(at).flatMap(FactorTerms::time), conditions.strip(), ""));
+                new FactorTerms(Optional.ofNullable(at).flatMap(FactorTerms::time), conditions.strip(), ""),
+                Optional.ofNullable(asDecided));
     }
 
     private CommandOutcome confirm(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
@@ -324,6 +329,8 @@ public final class IssueCommand extends BookCommand {
                 .field((json, issue) ->
                         json.whole("groupVersion", issue.grounds().group().map(GroupGround::version)))
                 .text("testedMix", issue -> issue.testedMix().text())
+                .field((json, issue) ->
+                        json.text("keptBy", issue.grounds().keptBy().map(ChangeDecisionId::text)))
                 .line(issue -> words().get(
                                 "issue.issued",
                                 Integer.toString(issue.revision()),

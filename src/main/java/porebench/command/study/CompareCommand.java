@@ -19,7 +19,9 @@ import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.change.ChangeDeciding;
 import porebench.evidence.change.Comparison;
+import porebench.evidence.change.ComparisonText;
 import porebench.evidence.change.SourceChange;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -27,10 +29,13 @@ import porebench.evidence.study.ValueRow;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.profile.Profiles;
+import porebench.record.ChangeDecision;
 import porebench.record.RecordKind;
+import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.id.MixId;
 import porebench.statistics.comparison.BeforeAndAfter;
+import porebench.statistics.comparison.ComparisonVerdict;
 import porebench.statistics.comparison.ReadingSets;
 
 /** {@code compare}: trials before a change against trials after it, out of two files or of a mix in a lab book. */
@@ -70,6 +75,24 @@ public final class CompareCommand extends OneCommand {
 
         @Option(names = "--mix-id", required = true, paramLabel = "<id>")
         private MixId mixId;
+
+        @ArgGroup(exclusive = false)
+        private @Nullable Decide decide;
+    }
+
+    /** What a person decides on the comparison; without one, it is only told. */
+    static final class Decide {
+        @Option(names = "--decide", required = true, paramLabel = "<decision>")
+        private ComparisonVerdict choice;
+
+        @Option(names = "--more", paramLabel = "<count>")
+        private @Nullable Integer more;
+
+        @Option(names = "--by", paramLabel = "<name>")
+        private String by = "";
+
+        @Option(names = "--reason", paramLabel = "<text>")
+        private String reason = "";
     }
 
     public CompareCommand(Machine here, Ports ports) {
@@ -143,12 +166,41 @@ public final class CompareCommand extends OneCommand {
             Answer<SourceChange> answer = margin == null
                     ? SourceChange.of(evidence.get(), laboratory)
                     : SourceChange.of(evidence.get(), laboratory, margin.doubleValue());
-            return marked(
-                    book,
-                    answer.value()
-                            .map(change ->
-                                    CommandOutcome.done(CompareReport.of(change, words(), shown()), answer.problems()))
-                            .orElseGet(() -> CommandOutcome.refused(answer.problems())));
+            if (answer.value().isEmpty()) {
+                return marked(book, CommandOutcome.refused(answer.problems()));
+            }
+            List<Problem> problems = new ArrayList<>(answer.problems());
+            Optional<ChangeDecision> made = Optional.empty();
+            if (kept.decide != null) {
+                made = decided(book, evidence.get(), answer.value().get(), kept.decide, problems);
+                if (made.isEmpty()) {
+                    return marked(book, CommandOutcome.refused(problems));
+                }
+                acted();
+            }
+            DecidedComparison told = DecidedComparison.of(
+                    Evidence.of(book, kept.mixId).orElseThrow(), answer.value().get(), made);
+            return marked(book, CommandOutcome.done(CompareReport.of(told, words(), shown(), problemText()), problems));
         }
+    }
+
+    /** Keeps a decision and returns it; empty, with the problems, where it is refused. */
+    private Optional<ChangeDecision> decided(
+            LabBook book, Evidence evidence, SourceChange change, Decide wish, List<Problem> problems) {
+        String by = wish.by.isBlank() ? here().user() : wish.by.strip();
+        Answer<ChangeDecision> answer = ChangeDeciding.decide(
+                evidence,
+                change,
+                new ChangeDeciding.Wish(wish.choice, Optional.ofNullable(wish.more), here().today(), by, wish.reason));
+        problems.addAll(answer.problems());
+        if (answer.value().isEmpty()) {
+            return Optional.empty();
+        }
+        // Who decides what the comparison says need not say why.
+        String why = wish.reason.isBlank()
+                ? ComparisonText.in(here().locale()).say(change.comparison())
+                : wish.reason.strip();
+        problems.addAll(book.keep(List.of(Draft.of(answer.value().get())), by, why));
+        return Problem.anyError(problems) ? Optional.empty() : answer.value();
     }
 }

@@ -6,12 +6,15 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.command.reply.JsonFields;
 import porebench.command.reply.NumberText;
+import porebench.command.reply.Reply;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.evidence.change.Comparison;
 import porebench.evidence.change.ComparisonText;
 import porebench.evidence.change.SourceChange;
+import porebench.method.ProblemText;
 import porebench.method.Texts;
+import porebench.record.ChangeDecision;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.SourceId;
 import porebench.statistics.comparison.BeforeAndAfter;
@@ -30,7 +33,50 @@ final class CompareReport {
     }
 
     /** Lays out what the trials of a mix say, with what they are. */
-    static Report of(SourceChange change, Texts words, NumberText shown) {
+    static Report of(DecidedComparison told, Texts words, NumberText shown, ProblemText problems) {
+        ReportLayout<DecidedComparison.Told> decisions = decisions(words, shown, problems);
+        return changed(words, shown)
+                .of(DecidedComparison::change)
+                .field((json, one) -> json.text("decisionId", one.made().map(ChangeDecision::recordId)))
+                .list("decisions", DecidedComparison::all, decisions)
+                .report(told);
+    }
+
+    private static ReportLayout<DecidedComparison.Told> decisions(Texts words, NumberText shown, ProblemText problems) {
+        return new ReportLayout<DecidedComparison.Told>(words, shown)
+                .text("decisionId", "compare.decision", told -> told.decision().recordId())
+                .text("decision", told -> told.decision().choice().symbol())
+                .cell("compare.choice", told -> choice(told.decision(), words))
+                .field((json, told) -> json.whole("moreTrials", told.decision().more()))
+                .text("verdict", told -> told.decision().figures().verdict().symbol())
+                .flag("againstVerdict", told -> told.decision().isAgainstVerdict())
+                .text(
+                        "decidedOn",
+                        "compare.decided-on",
+                        told -> told.decision().decidedOn().toString())
+                .text("decidedBy", "compare.decided-by", told -> told.decision().decidedBy())
+                .text("reason", "compare.reason", told -> told.decision().reason())
+                .field((json, told) ->
+                        json.whole("revision", told.decision().change().revision()))
+                .field((json, told) ->
+                        json.number("difference", told.decision().figures().difference()))
+                .text("origin", told -> told.decision().origin().symbol())
+                .field((json, told) -> Reply.problems(json, "changedSince", told.since(), problems))
+                .cell(
+                        "compare.since",
+                        told -> told.since().stream().map(problems::say).collect(Collectors.joining(" ")));
+    }
+
+    private static String choice(ChangeDecision decision, Texts words) {
+        return switch (decision.choice()) {
+            case KEEP -> words.get("compare.decided-keep");
+            case REPLACE -> words.get("compare.decided-replace");
+            case TEST_MORE ->
+                words.get("compare.decided-test-more", decision.more().orElse(0));
+        };
+    }
+
+    private static ReportLayout<SourceChange> changed(Texts words, NumberText shown) {
         return in(words, shown)
                 .of(SourceChange::comparison)
                 .field((json, one) -> json.texts("sources", texts(one.sources(), SourceId::text)))
@@ -39,8 +85,7 @@ final class CompareReport {
                 .gap()
                 .cell("compare.sources", one -> joined(one.sources(), SourceId::text))
                 .cell("compare.before-determinations", one -> joined(one.before(), DeterminationId::text))
-                .cell("compare.after-determinations", one -> joined(one.after(), DeterminationId::text))
-                .report(change);
+                .cell("compare.after-determinations", one -> joined(one.after(), DeterminationId::text));
     }
 
     private static <T> List<String> texts(List<T> ids, Function<T, String> text) {

@@ -91,7 +91,8 @@ final class ChangeModel {
         return desk.evidence().filter(SourceChange::happened).isPresent();
     }
 
-    private Optional<SourceChange> change() {
+    /** Returns what the trials say; empty while it is worked out, and where they cannot be compared. */
+    Optional<SourceChange> change() {
         return answer().flatMap(Answer::value);
     }
 

@@ -31,6 +31,7 @@ public final class ChangeSection implements DeterminationSection {
     private final JPanel figures =
             new JPanel(new MigLayout("insets 0, fillx, wrap 2, gapy 6", "[]18[grow,fill]", "[top]"));
     private final JPanel reasons = column();
+    private final DecisionPanel decision;
     private boolean isStale = true;
 
     public ChangeSection(DeskModel desk) {
@@ -47,6 +48,8 @@ public final class ChangeSection implements DeterminationSection {
         changed.add(difference.component(), "wmin 0, gaptop 8");
         changed.add(figures, "wmin 0, gaptop 6");
         changed.add(reasons, "wmin 0, gaptop 4");
+        decision = new DecisionPanel(model, panel, this::showSoon);
+        changed.add(decision.component(), "wmin 0, gaptop 10");
         panel.add(changed, "wmin 0, gaptop 18");
         OnView.each(panel, () -> {
             if (isStale) {
@@ -117,5 +120,6 @@ public final class ChangeSection implements DeterminationSection {
         for (int i = 0; i < said.size(); i++) {
             reasons.add(new WrappedText("change.reason." + i, "", said.get(i)), "wmin 0");
         }
+        decision.show();
     }
 }

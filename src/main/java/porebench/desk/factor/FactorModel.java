@@ -47,12 +47,14 @@ final class FactorModel extends DraftModel {
     private boolean isNext;
     private final LookedCard card;
     private final ProposalModel proposal;
+    private final KeptChoice kept;
 
     FactorModel(DeskModel desk) {
         super(Texts.of("porebench.desk.factor.factor", desk.tools().locale()), "form.", TypedDraft.BLANK);
         this.desk = desk;
         this.proposal = new ProposalModel(desk, texts());
         this.card = new LookedCard(desk);
+        this.kept = new KeptChoice(desk, texts());
         history().onChange(this::readNextCard);
         this.live = new LiveDraft(desk, history(), List.of(), KeptDraft::ofNew);
         follow();
@@ -60,7 +62,10 @@ final class FactorModel extends DraftModel {
 
     @Override
     public String step(Column<?, ?> column) {
-        return column.field().startsWith(DOUBT) ? texts().get("step.doubt") : super.step(column);
+        boolean isDoubt = column.field().startsWith(DOUBT);
+        return column == KeptChoice.COLUMN || isDoubt
+                ? texts().get(isDoubt ? "step.doubt" : "step.kept")
+                : super.step(column);
     }
 
     /** Takes a draft that a person changed; the doubts of another determination are others, so that none is ticked. */
@@ -102,10 +107,15 @@ final class FactorModel extends DraftModel {
         return Column.<FactorIssue>mark("taken", any -> false).called(DOUBT + doubt.key());
     }
 
-    /** Returns nothing beside the box of a doubt: what is doubtful breaks its lines, and stands in a place of its own. */
+    /** Returns nothing beside the boxes: what is ticked breaks its lines, and stands in a place of its own. */
     @Override
     public String tickWords(Column<?, ?> column) {
         return "";
+    }
+
+    /** Says which factor a decision keeps; blank where none does on the chosen determination. */
+    String keptWords() {
+        return kept.words(chosen());
     }
 
     private Optional<JudgedDetermination> known(String id) {
@@ -222,7 +232,9 @@ final class FactorModel extends DraftModel {
 
     /** Returns what is decided in the form; empty while it is no decision yet. */
     private Optional<Issuing.Decision> decision() {
-        return typed().decision();
+        return typed().decision()
+                .map(decision ->
+                        decision.asDecided(kept.offered(chosen()).filter(any -> draft().isYes(KeptChoice.COLUMN))));
     }
 
     private Optional<TakingOn> takingOn() {
@@ -383,14 +395,6 @@ final class FactorModel extends DraftModel {
 
     /** Returns the wish to let the card looked at leave; {@code marked} where a copy with its state across it would do. */
     CardHandout.Wish wish(Paper paper, boolean marked, String why) {
-        FactorIssue issue = card().orElseThrow().issue();
-        return new CardHandout.Wish(
-                issue.mixId(),
-                Optional.of(issue.revision()),
-                paper,
-                marked,
-                desk.tools().now(),
-                desk.person(),
-                why);
+        return card.wish(paper, marked, why);
     }
 }

@@ -25,11 +25,13 @@ import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
+import porebench.evidence.DecisionChanges;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.FactorIssue;
+import porebench.record.id.ChangeDecisionId;
 
 /**
  * Page 5 of a mix, its factor issued, replaced or withdrawn: what holds now, the next revision and the history on the left, the
@@ -163,6 +165,13 @@ public final class FactorPage implements Screen {
                         texts.get("history.checked"),
                         120,
                         issue -> issue.terms().checkedBy()),
+                new ShownColumn<>(
+                        texts.get("history.kept"),
+                        100,
+                        issue -> issue.grounds()
+                                .keptBy()
+                                .map(ChangeDecisionId::text)
+                                .orElse("")),
                 new ShownColumn<>(texts.get("history.reason"), 260, FactorIssue::reason),
                 new ShownColumn<>(
                         texts.get("history.conditions"),
@@ -251,6 +260,7 @@ public final class FactorPage implements Screen {
         LocalDate today = desk.tools().today();
         List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue, today));
         said.addAll(evidence.seenComing(issue, today));
+        said.addAll(DecisionChanges.of(evidence, issue, today));
         issue.takenOn()
                 .forEach(doubt -> said.add(Problem.warning(
                         "override", "register.doubt-taken-on", doubt.by(), doubt.words(), doubt.reason())));

@@ -60,6 +60,9 @@ final class IssueForm {
     private final ColumnForm form;
     private final JLabel title = Form.heading("", "h2");
     private final WrappedText evidence = new WrappedText("factor.evidence", "quiet");
+    private final JPanel keptRow = new JPanel(new MigLayout("insets 0, fillx", "[]6[grow,fill]"));
+    private final WrappedText kept = new WrappedText("factor.kept", "");
+    private final JCheckBox keeping;
     private final ProblemLines doubts;
     private final WrappedText boxesTitle;
     private final JPanel boxes = new JPanel(new MigLayout("insets 0, fillx, wrap 2", "[]6[grow,fill]", "[]2[]"));
@@ -88,6 +91,18 @@ final class IssueForm {
         boxes.setOpaque(false);
         form.add(FactorModel.DETERMINATION);
         form.panel().add(evidence, BELOW_FIELD + ", gapbottom 6");
+        keeping = form.alone(KeptChoice.COLUMN);
+        keeping.setName("factor.asDecided");
+        kept.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                keeping.doClick(0);
+            }
+        });
+        keptRow.setOpaque(false);
+        keptRow.add(keeping, "top");
+        keptRow.add(kept, "wmin 0");
+        form.panel().add(keptRow, BELOW_FIELD + ", gapbottom 6");
         form.addAll(TYPED);
         form.panel().add(boxesTitle, BELOW_FIELD + ", gaptop 8");
         form.panel().add(boxes, BELOW_FIELD);
@@ -145,6 +160,10 @@ final class IssueForm {
                         tested.id().text(),
                         tested.others().stream().map(MixId::text).collect(Collectors.joining(", "))))
                 .orElse(""));
+        String words = model.keptWords();
+        kept.setText(words);
+        keeping.getAccessibleContext().setAccessibleName(words);
+        keptRow.setVisible(!words.isEmpty());
         showEvidence();
         doubts.show(form.show(model.problems()));
     }

@@ -7,6 +7,8 @@ import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.paper.FactorCard;
+import porebench.port.CardHandout;
+import porebench.port.Paper;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.book.Belonging;
@@ -57,6 +59,19 @@ final class LookedCard {
     /** Returns the copies that left the laboratory. */
     List<Version<CardPrint>> prints() {
         return prints;
+    }
+
+    /** Returns the wish to let the card leave; {@code marked} where a copy with its state across it would do. */
+    CardHandout.Wish wish(Paper paper, boolean marked, String why) {
+        FactorIssue issue = card.orElseThrow().issue();
+        return new CardHandout.Wish(
+                issue.mixId(),
+                Optional.of(issue.revision()),
+                paper,
+                marked,
+                desk.tools().now(),
+                desk.person(),
+                why);
     }
 
     /** Asks for the cards of a mix that left the laboratory. */

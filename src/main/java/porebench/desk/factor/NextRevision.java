@@ -8,6 +8,7 @@ import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.OpenProposal;
+import porebench.evidence.issue.KeptFactor;
 import porebench.method.FigureName;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
@@ -66,6 +67,10 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
                 .with(
                         FactorModel.DETERMINATION,
                         proposed.map(judged -> id(judged).text()).orElse(""))
+                .with(
+                        KeptChoice.COLUMN,
+                        proposed.flatMap(judged -> KeptFactor.offered(evidence, id(judged)))
+                                .isPresent())
                 .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(from))
                 .with(FactorIssueColumns.IN_FORCE_AT, hour)
                 .with(FactorIssueColumns.RECHECK_BY, Days.show(recheck));

@@ -55,7 +55,8 @@ record TypedDecision(
                 draft.text(FactorIssueColumns.APPROVED_BY),
                 draft.text(FactorIssueColumns.REASON),
                 takingOn,
-                new FactorTerms(at, draft.text(FactorIssueColumns.CONDITIONS).strip(), "")));
+                new FactorTerms(at, draft.text(FactorIssueColumns.CONDITIONS).strip(), ""),
+                Optional.empty()));
     }
 
     private Optional<LocalDate> day(Column<?, LocalDate> column, List<Problem> problems) {

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import porebench.evidence.Basis;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -66,54 +64,19 @@ public record SourceChange(
      * @param marginPercent how far the factor may move before it matters, in % air, greater than 0
      */
     public static Answer<SourceChange> of(Evidence evidence, LaboratoryScatter laboratory, double marginPercent) {
-        String mix = evidence.mix().value().id().text();
-        List<JudgedDetermination> counting = evidence.determinations().stream()
-                .filter(one -> one.counted() > 0)
-                .toList();
-        if (!happened(evidence)) {
-            return refused(Problem.error("sources", "change.no-change", mix));
-        }
-        Optional<JudgedDetermination> last =
-                counting.stream().filter(one -> isOfOlderSource(evidence, one)).reduce((earlier, later) -> later);
-        if (last.isEmpty()) {
-            return refused(Problem.error("sources", "change.nothing-before", mix));
-        }
-        List<SourceId> changed = evidence.changesSince(last.get()).stream()
-                .flatMap(change -> change.source().stream())
-                .distinct()
-                .toList();
-        List<JudgedDetermination> after = counting.stream()
-                .filter(one -> evidence.changesSince(one).isEmpty())
-                .toList();
-        if (after.isEmpty()) {
-            return refused(Problem.error("sources", "change.nothing-after", mix, names(changed, SourceId::text)));
-        }
-        List<JudgedDetermination> before = counting.stream()
-                .filter(one -> isOfOlderSource(evidence, one))
-                .filter(one -> basis(evidence, one).isOfSameStonesAs(basis(evidence, last.get())))
-                .toList();
-        return compared(evidence, laboratory, marginPercent, changed, before, after);
+        Answer<ChangeSides> sides = ChangeSides.of(evidence);
+        return sides.value()
+                .map(both -> compared(evidence, laboratory, marginPercent, both.sources(), both.before(), both.after()))
+                .orElseGet(() -> Answer.refused(sides.problems()));
     }
 
     /** Returns whether a source of a mix changed since one of its determinations, its own proportions being the same. */
     public static boolean happened(Evidence evidence) {
-        return evidence.determinations().stream().anyMatch(one -> isOfOlderSource(evidence, one));
+        return ChangeSides.happened(evidence);
     }
 
     private static Answer<SourceChange> refused(Problem problem) {
         return Answer.refused(List.of(problem));
-    }
-
-    /** Returns whether a determination was made of the same mix of aggregates, and of another stone of some source. */
-    private static boolean isOfOlderSource(Evidence evidence, JudgedDetermination one) {
-        List<Evidence.AggregateChange> changes = evidence.changesSince(one);
-        return !changes.isEmpty()
-                && changes.stream().allMatch(change -> change.source().isPresent());
-    }
-
-    private static Basis basis(Evidence evidence, JudgedDetermination one) {
-        return Objects.requireNonNull(
-                evidence.made().get(one.determination().value().id()));
     }
 
     private static Answer<SourceChange> compared(

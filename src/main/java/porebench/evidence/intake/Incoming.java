@@ -27,7 +27,14 @@ public record Incoming(Place place, Kept value, boolean simulated) {
     /** Returns whether a file may correct what the lab book holds under its name; others a person corrects, with a reason. */
     boolean mayChange() {
         return switch (value.kind()) {
-            case METER_CALIBRATION, TRIAL, FACTOR_ISSUE, CARD_PRINT, STUDY, SHEET_PHOTO, FACTOR_PROPOSAL -> false;
+            case METER_CALIBRATION,
+                    TRIAL,
+                    FACTOR_ISSUE,
+                    CARD_PRINT,
+                    STUDY,
+                    SHEET_PHOTO,
+                    FACTOR_PROPOSAL,
+                    CHANGE_DECISION -> false;
             default -> true;
         };
     }

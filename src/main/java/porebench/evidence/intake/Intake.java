@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import porebench.method.Problem;
 import porebench.record.CardPrint;
+import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
@@ -41,9 +42,9 @@ import porebench.record.id.TrialId;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, measurement, production, plan, piece of equipment, meter, mix,
- * group, profile or determination becomes a new version; a changed calibration, trial, issue, print, study, photo or proposal is
- * refused: a person corrects those with a reason. Refused are simulated trials and what comes from a training book, unless the book is
- * for training; real ones if it is.
+ * group, profile or determination becomes a new version; a changed calibration, trial, issue, print, study, photo, proposal or decision
+ * is refused: a person corrects those with a reason. Refused are simulated trials and what comes from a training book, unless the book
+ * is for training; real ones if it is.
  */
 public final class Intake {
     private final LabBook book;
@@ -200,6 +201,9 @@ public final class Intake {
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
             case FACTOR_GROUP -> unlessWrong(one, GroupIntake.check(book, drafts, touched, (FactorGroup) one.value()));
+            case CHANGE_DECISION ->
+                unlessWrong(one, DecisionIntake.check((ChangeDecision) one.value(), touched, this::known, today))
+                        .map(good -> DecisionIntake.marked(good, touched));
             default -> Optional.of(one);
         };
     }

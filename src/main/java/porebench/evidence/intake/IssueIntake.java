@@ -20,6 +20,7 @@ import porebench.record.Grounds;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.StatedUncertainty;
 import porebench.record.book.Draft;
 import porebench.record.book.DraftedRecords;
 import porebench.record.book.LabBook;
@@ -42,6 +43,14 @@ final class IssueIntake {
 
     IssueIntake(LabBook book, List<Draft> drafts) {
         this.after = new DraftedRecords(book, drafts, SOON);
+    }
+
+    /** Returns what is wrong with a card that left: nobody knows the revision it shows. */
+    static List<Problem> check(CardPrint print, BiFunction<RecordKind, String, Optional<Kept>> known) {
+        String issue = FactorIssue.idOf(print.mixId(), print.revision());
+        return known.apply(RecordKind.FACTOR_ISSUE, issue).isPresent()
+                ? List.of()
+                : List.of(Problem.error("id", "import.unknown-issue", print.recordId(), issue));
     }
 
     /**
@@ -79,7 +88,10 @@ final class IssueIntake {
     record Looked(Optional<FactorIssue> issue, List<Problem> problems) {}
 
     /** Looks at a new revision. */
-    Looked look(FactorIssue issue) {
+    Looked look(FactorIssue stated) {
+        // Nobody here worked out the uncertainty that a file states.
+        FactorIssue issue = stated.on(
+                stated.grounds().stating(stated.grounds().uncertainty().map(one -> one.from(FactorOrigin.IMPORTED))));
         if (!issue.isIssue()) {
             return new Looked(Optional.of(issue), List.of());
         }
@@ -99,14 +111,6 @@ final class IssueIntake {
         return new Looked(Optional.of(issue.on(issue.grounds().from(FactorOrigin.IMPORTED))), problems);
     }
 
-    /** Returns what is wrong with the record of a card that left: its revision is not known. */
-    static List<Problem> check(CardPrint print, BiFunction<RecordKind, String, Optional<Kept>> known) {
-        String issue = FactorIssue.idOf(print.mixId(), print.revision());
-        return known.apply(RecordKind.FACTOR_ISSUE, issue).isPresent()
-                ? List.of()
-                : List.of(Problem.error("id", "import.unknown-issue", print.recordId(), issue));
-    }
-
     private Optional<Evidence> read(MixId mixId) {
         EvidenceReader once = reader.orElseGet(() -> EvidenceReader.asking(after));
         reader = Optional.of(once);
@@ -118,6 +122,16 @@ final class IssueIntake {
         FactorIssue resting =
                 issue.mixVersion() > 0 ? issue : issue.restingOn(there.mixVersion(), there.sourceVersions());
         Grounds own = resting.grounds();
-        return resting.on(own.namesTrials() ? own.from(there.origin()) : there.grounds());
+        if (!own.namesTrials()) {
+            return resting.on(there.grounds());
+        }
+        Optional<StatedUncertainty> known = there.grounds().uncertainty();
+        Optional<StatedUncertainty> stated = own.uncertainty()
+                .map(one -> one.from(known.map(StatedUncertainty::origin).orElse(FactorOrigin.IMPORTED)));
+        Grounds filled = own.from(there.origin()).stating(stated.or(() -> known));
+        return resting.on(
+                own.keptBy().isPresent()
+                        ? filled
+                        : there.grounds().keptBy().map(filled::keptBy).orElse(filled));
     }
 }

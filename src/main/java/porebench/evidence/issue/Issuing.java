@@ -23,6 +23,7 @@ import porebench.record.FactorOrigin;
 import porebench.record.FactorTerms;
 import porebench.record.Grounds;
 import porebench.record.TakenDoubt;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 
 /**
@@ -48,6 +49,7 @@ public final class Issuing {
      * @param reason why
      * @param takingOn who takes on which doubts, and why; empty when nobody takes on any
      * @param terms from which hour of the first day it holds, under which conditions, and who checked it
+     * @param asDecided the decision by which the factor from before a source changed is kept; empty where the determination gives it
      */
     public record Decision(
             DeterminationId determinationId,
@@ -57,7 +59,8 @@ public final class Issuing {
             String approvedBy,
             String reason,
             Optional<TakingOn> takingOn,
-            FactorTerms terms) {
+            FactorTerms terms,
+            Optional<ChangeDecisionId> asDecided) {
         /** Makes a decision in which nobody takes anything on. */
         public Decision(
                 DeterminationId determinationId,
@@ -78,17 +81,33 @@ public final class Issuing {
                 String approvedBy,
                 String reason,
                 Optional<TakingOn> takingOn) {
-            this(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, FactorTerms.NONE);
+            this(
+                    determinationId,
+                    inForceFrom,
+                    recheckBy,
+                    issuedBy,
+                    approvedBy,
+                    reason,
+                    takingOn,
+                    FactorTerms.NONE,
+                    Optional.empty());
         }
 
         /** Returns the same decision on other terms. */
         public Decision under(FactorTerms other) {
-            return new Decision(determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, other);
+            return new Decision(
+                    determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, other, asDecided);
         }
 
         /** Returns the moment from which it holds. */
         LocalDateTime begins() {
             return inForceFrom.atTime(terms.at().orElse(LocalTime.MIN));
+        }
+
+        /** Returns the same, keeping the factor from before a source changed as somebody decided. */
+        public Decision asDecided(Optional<ChangeDecisionId> decision) {
+            return new Decision(
+                    determinationId, inForceFrom, recheckBy, issuedBy, approvedBy, reason, takingOn, terms, decision);
         }
     }
 
@@ -139,6 +158,8 @@ public final class Issuing {
             doubts.beforeEvidence(decision.begins()).ifPresent(problems::add);
             problems.addAll(doubts.beforeStone(decision.inForceFrom()));
             doubts.drifted().forEach(drift -> problems.add(Problem.error("determination", "issue.drifted", drift)));
+            decision.asDecided()
+                    .ifPresent(id -> problems.addAll(KeptFactor.problems(evidence, decision.determinationId(), id)));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {
@@ -173,7 +194,8 @@ public final class Issuing {
                 decision.approvedBy(),
                 "",
                 Optional.empty(),
-                decision.terms());
+                decision.terms(),
+                decision.asDecided());
         return basis(new ArrayList<>(), evidence, decision.determinationId())
                 .filter(any -> !recheckBy(evidence, decision).isBefore(decision.inForceFrom()))
                 .map(judged -> revision(evidence, seen, judged, List.of()));
@@ -182,11 +204,14 @@ public final class Issuing {
     private static FactorIssue revision(
             Evidence evidence, Decision decision, JudgedDetermination basis, List<TakenDoubt> taken) {
         Determination determination = basis.determination().value();
+        Grounds grounds = grounds(evidence, basis, taken, FactorOrigin.HERE);
         return new FactorIssue(
                 evidence.mix().value().id(),
                 nextRevision(evidence),
                 FactorIssue.Action.ISSUED,
-                basis.summary().orElseThrow().reportedPercent(),
+                decision.asDecided()
+                        .flatMap(id -> KeptFactor.factor(evidence, id))
+                        .orElseGet(() -> basis.summary().orElseThrow().reportedPercent()),
                 decision.determinationId(),
                 basis.meterType(),
                 decision.inForceFrom(),
@@ -199,7 +224,7 @@ public final class Issuing {
                 evidence.profile().id(),
                 "",
                 "",
-                grounds(evidence, basis, taken, FactorOrigin.HERE),
+                decision.asDecided().map(grounds::keptBy).orElse(grounds),
                 decision.terms());
     }
 
@@ -210,7 +235,9 @@ public final class Issuing {
                 taken,
                 origin,
                 basis.trials().stream().anyMatch(trial -> trial.trial().value().simulated()),
-                Lent.ground(evidence, basis));
+                Lent.ground(evidence, basis),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Returns whether a revision says again what the newest one says: a repeated command makes no second revision. */

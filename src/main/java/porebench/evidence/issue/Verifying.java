@@ -15,6 +15,8 @@ import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.TakenDoubt;
 import porebench.record.book.Version;
+import porebench.record.id.ChangeDecisionId;
+import porebench.record.id.DeterminationId;
 
 /** Holds a factor that came in from a file against the trials of this lab book, and lets a person confirm it. */
 public final class Verifying {
@@ -52,8 +54,8 @@ public final class Verifying {
             IssueDoubts doubts = new IssueDoubts(evidence, judged);
             problems.addAll(doubts.impossible());
             doubts.beforeEvidence(issue.begins()).ifPresent(problems::add);
-            checkFactor(issue, judged).ifPresent(problems::add);
             doubts.drifted().forEach(drift -> problems.add(Problem.error("determination", "issue.drifted", drift)));
+            problems.addAll(checkFactor(evidence, issue, judged));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(Issuing.stop(evidence, scatter, judged)), takingOn));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {
@@ -67,17 +69,19 @@ public final class Verifying {
                 problems);
     }
 
-    /** Returns why a factor is not the one its trials give, if it is not. */
-    private static Optional<Problem> checkFactor(FactorIssue issue, JudgedDetermination basis) {
-        BigDecimal reported = basis.summary().orElseThrow().reportedPercent();
-        return reported.compareTo(issue.factorPercent()) == 0
-                ? Optional.empty()
-                : Optional.of(Problem.error(
-                        "factor",
-                        "issue.not-what-trials-give",
-                        issue.factorPercent(),
-                        basis.determination().value().id().text(),
-                        reported));
+    /** Returns why a factor is neither the one its trials give nor one that a decision keeps on them; empty where it is. */
+    private static List<Problem> checkFactor(Evidence evidence, FactorIssue issue, JudgedDetermination basis) {
+        DeterminationId determination = basis.determination().value().id();
+        Optional<ChangeDecisionId> keptBy = issue.grounds().keptBy();
+        List<Problem> problems = new ArrayList<>(keptBy.map(id -> KeptFactor.problems(evidence, determination, id))
+                .orElse(List.of()));
+        BigDecimal borne = keptBy.flatMap(id -> KeptFactor.factor(evidence, id))
+                .orElseGet(() -> basis.summary().orElseThrow().reportedPercent());
+        if (borne.compareTo(issue.factorPercent()) != 0) {
+            problems.add(Problem.error(
+                    "factor", "issue.not-what-trials-give", issue.factorPercent(), determination.text(), borne));
+        }
+        return problems;
     }
 
     /**
@@ -110,7 +114,9 @@ public final class Verifying {
         IssueDoubts doubts = new IssueDoubts(evidence, basis.get());
         problems.addAll(doubts.impossible());
         doubts.beforeEvidence(issue.begins()).ifPresent(problems::add);
-        checkFactor(issue, basis.get()).map(Problem::asWarning).ifPresent(problems::add);
+        checkFactor(evidence, issue, basis.get()).stream()
+                .map(Problem::asWarning)
+                .forEach(problems::add);
         Issuing.secondPerson(evidence, issue.issuedBy(), issue.approvedBy())
                 .map(Problem::asWarning)
                 .ifPresent(problems::add);

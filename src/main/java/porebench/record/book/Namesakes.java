@@ -93,7 +93,8 @@ public final class Namesakes {
         return kind != RecordKind.LABORATORY
                 && kind != RecordKind.FACTOR_ISSUE
                 && kind != RecordKind.CARD_PRINT
-                && kind != RecordKind.SHEET_PHOTO;
+                && kind != RecordKind.SHEET_PHOTO
+                && kind != RecordKind.CHANGE_DECISION;
     }
 
     private Map<String, Optional<String>> known(RecordKind kind) {

@@ -8,6 +8,7 @@ import porebench.method.Glyphs;
 import porebench.method.Problem;
 import porebench.method.sample.Constituent;
 import porebench.record.CardPrint;
+import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
@@ -191,6 +192,7 @@ public final class Wording {
             case FACTOR_GROUP -> group((FactorGroup) record);
             case TEST_PLAN -> plan((TestPlan) record);
             case FACTOR_PROPOSAL -> proposal((FactorProposal) record);
+            case CHANGE_DECISION -> decision((ChangeDecision) record);
         }
     }
 
@@ -339,6 +341,12 @@ public final class Wording {
             text("overrideBy", "text-person", Form.LINE, taken.by());
             text("overrideReason", "text-reason", Form.NOTE, taken.reason());
         }
+    }
+
+    private void decision(ChangeDecision decision) {
+        text("id", "text-id", Form.LONG_NAME, decision.recordId());
+        text("decidedBy", "text-person", Form.LINE, decision.decidedBy());
+        text("reason", "text-reason", Form.NOTE, decision.reason());
     }
 
     private void photo(SheetPhoto photo) {

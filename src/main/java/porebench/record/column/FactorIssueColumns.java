@@ -14,8 +14,10 @@ import porebench.record.FactorOrigin;
 import porebench.record.FactorTerms;
 import porebench.record.Grounds;
 import porebench.record.GroupGround;
+import porebench.record.StatedUncertainty;
 import porebench.record.TakenDoubt;
 import porebench.record.id.CalibrationId;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
@@ -143,6 +145,34 @@ public final class FactorIssueColumns {
             .since(19)
             .extra();
 
+    public static final Column<FactorIssue, ChangeDecisionId> KEPT_BY = Column.any(
+                    "kept_by",
+                    CellType.word(ChangeDecisionId::new, ChangeDecisionId::text),
+                    (FactorIssue issue) -> issue.grounds().keptBy())
+            .since(21)
+            .extra();
+    public static final Column<FactorIssue, BigDecimal> UNCERTAINTY = Column.any(
+                    "expanded_u_pct",
+                    CellType.number(NumberRange.of("0.0001", "100")),
+                    (FactorIssue issue) -> issue.grounds().uncertainty().map(StatedUncertainty::expandedPercent))
+            .since(21)
+            .extra();
+    public static final Column<FactorIssue, BigDecimal> COVERAGE = Column.any(
+                    "coverage_factor",
+                    CellType.number(NumberRange.of("1", "1000")),
+                    (FactorIssue issue) -> issue.grounds().uncertainty().flatMap(StatedUncertainty::coverageFactor))
+            .since(21)
+            .extra();
+    public static final Column<FactorIssue, FactorOrigin> UNCERTAINTY_ORIGIN = Column.any(
+                    "u_origin",
+                    CellType.choice(FactorOrigin.values(), FactorOrigin::symbol),
+                    (FactorIssue issue) -> issue.grounds()
+                            .uncertainty()
+                            .map(StatedUncertainty::origin)
+                            .filter(origin -> origin != FactorOrigin.HERE))
+            .since(21)
+            .extra();
+
     public static final Columns<FactorIssue> ALL = Columns.of(
             "factor_issue",
             FactorIssueColumns::made,
@@ -172,7 +202,11 @@ public final class FactorIssueColumns {
             CHECKED_BY,
             GROUP,
             GROUP_VERSION,
-            TESTED_MIX);
+            TESTED_MIX,
+            KEPT_BY,
+            UNCERTAINTY,
+            COVERAGE,
+            UNCERTAINTY_ORIGIN);
 
     private FactorIssueColumns() {}
 
@@ -244,10 +278,20 @@ public final class FactorIssueColumns {
                         cells.list(DOUBTS),
                         cells.any(ORIGIN).orElse(FactorOrigin.HERE),
                         cells.is(SIMULATED),
-                        group(cells)),
+                        group(cells),
+                        cells.any(KEPT_BY),
+                        uncertainty(cells)),
                 new FactorTerms(
                         cells.any(IN_FORCE_AT).flatMap(FactorTerms::time),
                         cells.any(CONDITIONS).orElse(""),
                         cells.any(CHECKED_BY).orElse("")));
+    }
+
+    private static Optional<StatedUncertainty> uncertainty(Cells cells) {
+        return cells.any(UNCERTAINTY)
+                .map(stated -> new StatedUncertainty(
+                        stated,
+                        cells.any(COVERAGE),
+                        cells.any(UNCERTAINTY_ORIGIN).orElse(FactorOrigin.HERE)));
     }
 }

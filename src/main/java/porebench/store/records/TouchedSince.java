@@ -48,6 +48,8 @@ public final class TouchedSince {
                 AND c.source_id = o.source_id AND m.entry_no = c.entry_no
             UNION SELECT p.mix_id FROM versions v CROSS JOIN factor_proposal p
                 WHERE v.kind = 'factor_proposal' AND p.entry_no = v.entry_no
+            UNION SELECT c.mix_id FROM versions v CROSS JOIN change_decision c
+                WHERE v.kind = 'change_decision' AND c.entry_no = v.entry_no
             UNION SELECT m.mix_id FROM since s CROSS JOIN mix_constituent c CROSS JOIN mix m
                 WHERE s.kind = 'source' AND c.source_id = s.record_id AND m.entry_no = c.entry_no
             UNION SELECT d.mix_id FROM since s CROSS JOIN determination_source u CROSS JOIN determination d

@@ -248,4 +248,82 @@ class CompareCommandTest {
                         .get("margin")))
                 .isEqualTo(0.2);
     }
+
+    /** What a person decides is kept, told again, and lets the factor from before be issued on the new trials. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void aDecisionIsKeptToldAndKeepsTheFactor() {
+        Terminal terminal = new Terminal(folder);
+        LabFiles.beginBook(folder, terminal);
+        String[] issue = {
+            "issue",
+            "--book",
+            "lab.book",
+            "--mix-id",
+            "M-1",
+            "--reason",
+            "first",
+            "--override-by",
+            "M. Ash",
+            "--override-reason",
+            "looked at"
+        };
+        assertThat(terminal.json(issue).status()).isZero();
+        LabFiles.write(folder, "sources.csv", LabFiles.OTHER_BENCH);
+        terminal.run("import", "--book", "lab.book", "sources.csv");
+        LabFiles.write(folder, "more.csv", trials(11, "5.4", "5.5", "5.4"));
+        terminal.run("import", "--book", "lab.book", "--kept-because", "volumetric test asked for", "more.csv");
+        String[] compare = {"compare", "--book", "lab.book", "--mix-id", "M-1", "--margin", "0.9"};
+        assertThat(terminal.json(compare).json())
+                .containsEntry("verdict", "keep")
+                .containsEntry("decisions", List.of());
+        Said against = terminal.json(with(compare, "--decide", "replace"));
+        assertThat(against.status()).isEqualTo(1);
+        assertThat(against.codes()).contains("decision.against-verdict", "decision.reason-wanting");
+        assertThat(terminal.run(with(compare, "--decide", "perhaps")).status()).isEqualTo(2);
+        assertThat(terminal.run("compare", "--before", "a.csv", "--after", "b.csv", "--decide", "keep")
+                        .status())
+                .isEqualTo(2);
+        Said more = terminal.json(
+                with(compare, "--decide", "test-more", "--more", "2", "--by", "R. Vale", "--reason", "for the plant"));
+        assertThat(more.json()).containsEntry("decisionId", "M-1/c1");
+        Said kept = terminal.json(with(compare, "--decide", "keep", "--by", "R. Vale"));
+        assertThat(kept.status()).as(kept.err()).isZero();
+        assertThat(kept.json()).containsEntry("decisionId", "M-1/c2");
+        assertThat((List<Map<String, Object>>) kept.json().get("decisions"))
+                .extracting(one -> one.get("decision"))
+                .containsExactly("keep", "test-more");
+        assertThat(((List<Map<String, Object>>) kept.json().get("decisions")).get(1))
+                .containsOnlyKeys(
+                        "decisionId",
+                        "decision",
+                        "moreTrials",
+                        "verdict",
+                        "againstVerdict",
+                        "decidedOn",
+                        "decidedBy",
+                        "reason",
+                        "revision",
+                        "difference",
+                        "origin",
+                        "changedSince")
+                .containsEntry("moreTrials", 2)
+                .containsEntry("againstVerdict", true)
+                .containsEntry("decidedBy", "R. Vale")
+                .containsEntry("revision", 1)
+                .containsEntry("origin", "here")
+                .containsEntry("changedSince", List.of());
+        assertThat(terminal.run(compare).out()).contains("test 2 more").contains("for the plant");
+        assertThat(terminal.run("register", "--book", "lab.book").out()).contains("M-1/c2", "R. Vale keeps the factor");
+        Said refused = terminal.json(with(issue, "--determination", "M-1/2", "--as-decided", "M-1/c1"));
+        assertThat(refused.codes()).contains("keep.not-shown", "keep.decided-again");
+        Said again = terminal.json(with(issue, "--determination", "M-1/2", "--as-decided", "M-1/c2"));
+        assertThat(again.status()).as(again.err()).isZero();
+        assertThat(again.json()).containsEntry("revision", 2).containsEntry("keptBy", "M-1/c2");
+        assertThat(terminal.run("register", "--book", "lab.book").out()).contains("keeps the factor from before");
+    }
+
+    private static String[] with(String[] first, String... more) {
+        return Stream.concat(Stream.of(first), Stream.of(more)).toArray(String[]::new);
+    }
 }

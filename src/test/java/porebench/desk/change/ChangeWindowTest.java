@@ -3,13 +3,16 @@ package porebench.desk.change;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JFrame;
 import javax.swing.JScrollPane;
+import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -18,10 +21,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.desk.DeterminationSection;
 import porebench.desk.EventThread;
+import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.Settings;
 import porebench.desk.frame.Theme;
+import porebench.evidence.TimeBook;
 
 /** The section in a real window: it follows the lab book, takes what is typed, and saves its plots. */
 @NeedsDisplay
@@ -83,6 +88,38 @@ class ChangeWindowTest {
         made.asker.filesToWrite.add(file);
         EventThread.run(() -> find(AbstractButton.class, "save.difference").doClick());
         assertThat(Files.size(file)).isGreaterThan(1000);
+    }
+
+    /** The comparison says to replace the factor; the person decides by keys to have two more trials made, and says why. */
+    @Test
+    void aDecisionIsTypedKeptAndShownWithWhatFollows() throws Exception {
+        EventThread.run(made::changeLedge);
+        EventThread.run(() -> made.testNew(0.8, 0.9, 0.8));
+        EventThread.settle();
+        Keys keys = new Keys();
+        Keys.bringTo(() -> find(JComboBox.class, "decision.choice"));
+        keys.strikeUntil(
+                () -> find(JTextComponent.class, "decision.more").isShowing(), "the field of more", KeyEvent.VK_DOWN);
+        keys.strikeUntil(() -> find(JTextComponent.class, "decision.more").isFocusOwner(), "Enter", KeyEvent.VK_ENTER);
+        keys.strikeUntil(
+                () -> find(JTextComponent.class, "decision.more").getText().equals("2"), "the digit", KeyEvent.VK_2);
+        keys.strikeUntil(
+                () -> find(JTextComponent.class, "decision.reason").isFocusOwner(), "Enter", KeyEvent.VK_ENTER);
+        keys.strikeUntil(
+                () -> find(JTextComponent.class, "decision.reason").getText().equals("k"), "the reason", KeyEvent.VK_K);
+        keys.strikeUntil(() -> find(AbstractButton.class, "decision.keep").isFocusOwner(), "Enter", KeyEvent.VK_ENTER);
+        keys.strikeUntil(
+                () -> find(JTable.class, "change.decisions").getRowCount() == 1, "the decision", KeyEvent.VK_ENTER);
+        assertThat(said("decision.next")).startsWith("Decided to test more: 2 trials of the new stone");
+        assertThat(EventThread.call(() ->
+                        find(JTable.class, "change.decisions").getValueAt(0, 1).toString()))
+                .contains("test 2 more");
+        EventThread.run(() -> made.laboratory.trials("M-1/2", "M-1", TimeBook.START.plusDays(70), 0.8));
+        EventThread.run(made.desk::refresh);
+        EventThread.settle();
+        assertThat(EventThread.call(() ->
+                        find(JTable.class, "change.decisions").getValueAt(0, 6).toString()))
+                .contains("came in: compare again");
     }
 
     @Test

@@ -27,6 +27,7 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
@@ -71,7 +72,8 @@ class QuestionsTest {
                 Belonging.MEASUREMENTS_OF_SOURCE,
                 Belonging.PRODUCTION_OF_MIX,
                 Belonging.GROUPS_OF_MIX,
-                Belonging.PROPOSALS_OF_MIX);
+                Belonging.PROPOSALS_OF_MIX,
+                Belonging.DECISIONS_OF_MIX);
     }
 
     @BeforeEach
@@ -119,6 +121,11 @@ class QuestionsTest {
                     SampleProduction.days("M-1/p2", "M-1", LocalDate.of(2026, 3, 9), LocalDate.of(2026, 3, 9), 1),
                     SampleProduction.days("M-2/p1", "M-2", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
             Books.keep(book, SampleGroups.group("G-1", "M-2"), SampleGroups.group("G-2"));
+            Books.keep(
+                    book,
+                    SampleDecisions.keep("M-1/c1", "M-1"),
+                    SampleDecisions.keep("M-1/c2", "M-1"),
+                    SampleDecisions.keep("M-2/c1", "M-2"));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));
