@@ -38,7 +38,13 @@ final class CompareReport {
         return changed(words, shown)
                 .of(DecidedComparison::change)
                 .field((json, one) -> json.text("decisionId", one.made().map(ChangeDecision::recordId)))
-                .list("decisions", DecidedComparison::all, decisions)
+                .field((json, one) -> json.list("decisions", one.all(), decisions::json))
+                .alone((page, one) -> {
+                    if (!one.all().isEmpty()) {
+                        page.gap();
+                        decisions.table(page, one.all());
+                    }
+                })
                 .report(told);
     }
 

@@ -48,7 +48,7 @@ public final class ChangeSection implements DeterminationSection {
         changed.add(difference.component(), "wmin 0, gaptop 8");
         changed.add(figures, "wmin 0, gaptop 6");
         changed.add(reasons, "wmin 0, gaptop 4");
-        decision = new DecisionPanel(model, panel, this::showSoon);
+        decision = new DecisionPanel(model, panel);
         changed.add(decision.component(), "wmin 0, gaptop 10");
         panel.add(changed, "wmin 0, gaptop 18");
         OnView.each(panel, () -> {

@@ -44,9 +44,8 @@ final class DecisionPanel {
      *
      * @param change the comparison that is decided on
      * @param over the section, for dialogs to stand over
-     * @param changed told when something was typed or kept
      */
-    DecisionPanel(ChangeModel change, JComponent over, Runnable changed) {
+    DecisionPanel(ChangeModel change, JComponent over) {
         desk = change.desk();
         model = new DecisionModel(change);
         texts = model.texts();
@@ -72,7 +71,8 @@ final class DecisionPanel {
         panel.add(deciding, "wmin 0");
         panel.add(next, "wmin 0");
         panel.add(scroll, "wmin 0, gaptop 4");
-        model.history().onChange(changed);
+        // What is typed here alters nothing above it, which would be laid out anew under the eyes of who types.
+        model.history().onChange(this::show);
     }
 
     JComponent component() {
@@ -124,6 +124,8 @@ final class DecisionPanel {
             table.show(made);
         }
         scroll.setVisible(!made.isEmpty());
+        panel.revalidate();
+        panel.repaint();
     }
 
     private void keep() {
