@@ -22,6 +22,8 @@ import porebench.command.reply.TextPage;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
+import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.issue.IssueUncertainty;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
@@ -212,11 +214,14 @@ public final class DemoRun {
     private void issue(LabBook book, Evidence evidence, JudgedDetermination basis, List<Problem> problems) {
         Issuing.Decision decision = new Issuing.Decision(
                 basis.determination().value().id(), here.today(), Optional.empty(), WHO, "", words.get("demo.reason"));
-        Answer<FactorIssue> answer =
-                Issuing.issue(evidence, LaboratoryStanding.of(book).scatter(), decision);
+        LaboratoryScatter scatter = LaboratoryStanding.of(book).scatter();
+        Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
         answer.problems().stream().filter(Problem::isError).forEach(problems::add);
         answer.value().ifPresent(issue -> {
-            List<Problem> refused = book.keep(List.of(Draft.of(issue)), WHO, words.get("demo.reason"));
+            List<Problem> refused = book.keep(
+                    List.of(Draft.of(IssueUncertainty.stated(evidence, scatter, issue))),
+                    WHO,
+                    words.get("demo.reason"));
             problems.addAll(refused);
         });
     }

@@ -5,16 +5,13 @@ import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.budget.BudgetInputs;
-import porebench.method.budget.Budget;
+import porebench.evidence.budget.QuotedBudget;
 import porebench.method.budget.BudgetResult;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FactorInputs;
 
 /** The one uncertainty to quote of a determination's factor; nothing is drawn again until what it rests on changes. */
 public final class QuotedUncertainty {
-    /** A few tenths of a second at most. */
-    private static final int MOST_DRAWS = 400_000;
-
     /**
      * What is asked; of the same state of the lab book the answer is the same.
      *
@@ -49,13 +46,8 @@ public final class QuotedUncertainty {
         Optional<FactorInputs> inputs = BudgetInputs.of(asked.evidence(), asked.determination(), asked.laboratory());
         if (!inputs.equals(known)) {
             known = inputs;
-            result = inputs.map(FactorBudget::of).map(QuotedUncertainty::of);
+            result = inputs.map(FactorBudget::of).map(QuotedBudget::of);
         }
         return result;
-    }
-
-    /** Returns a budget with its result. */
-    public static BudgetResult of(Budget budget) {
-        return BudgetResult.settled(budget, MOST_DRAWS, BudgetResult.SEED);
     }
 }

@@ -32,6 +32,7 @@ import porebench.record.id.MixId;
  * @param missing what an assessor would ask for
  * @param terms from which hour of its first day the factor in force holds, and under which conditions; none when none is
  * @param group the group whose factor it is, and the mix that was tested; empty where the factor is of the mix alone
+ * @param uncertainty how uncertain the factor in force was when it was issued
  */
 public record RegisterRow(
         MixId mixId,
@@ -46,7 +47,8 @@ public record RegisterRow(
         Optional<LocalDate> uncoveredSince,
         List<Problem> missing,
         FactorTerms terms,
-        Optional<GroupGround> group) {
+        Optional<GroupGround> group,
+        ShownUncertainty uncertainty) {
     public RegisterRow {
         missing = List.copyOf(missing);
     }
@@ -77,7 +79,8 @@ public record RegisterRow(
                 uncoveredSince,
                 missing,
                 FactorTerms.NONE,
-                Optional.empty());
+                Optional.empty(),
+                ShownUncertainty.NONE);
     }
 
     /** Returns the line of one mix as it stands on a day, at its end. */
@@ -106,7 +109,8 @@ public record RegisterRow(
                 state.isUsable() ? Optional.empty() : CoveredSpell.endOfNewest(CoveredSpell.of(evidence, moment), day),
                 missing(evidence, inForce, basis, day),
                 inForce.map(FactorIssue::terms).orElse(FactorTerms.NONE),
-                inForce.flatMap(issue -> issue.grounds().group()));
+                inForce.flatMap(issue -> issue.grounds().group()),
+                inForce.map(ShownUncertainty::of).orElse(ShownUncertainty.NONE));
     }
 
     /** Returns how many of some mixes have a factor that may be used. */

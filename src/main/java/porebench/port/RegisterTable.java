@@ -27,7 +27,9 @@ public final class RegisterTable {
             "in_force_at",
             "conditions",
             "group_id",
-            "tested_mix_id");
+            "tested_mix_id",
+            "expanded_u_pct",
+            "coverage_factor");
 
     private RegisterTable() {}
 
@@ -62,7 +64,9 @@ public final class RegisterTable {
                 row.terms().atText(),
                 row.terms().conditions(),
                 or(row.group().map(ground -> ground.group().text())),
-                or(row.group().map(ground -> ground.testedMix().text())));
+                or(row.group().map(ground -> ground.testedMix().text())),
+                or(row.uncertainty().expandedPercent().map(BigDecimal::toPlainString)),
+                or(row.uncertainty().coverageFactor().map(BigDecimal::toPlainString)));
     }
 
     private static String or(Optional<?> value) {

@@ -14,6 +14,7 @@ import porebench.evidence.issue.Issuing;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.record.FactorTerms;
 import porebench.record.Samples;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
@@ -67,7 +68,13 @@ class RegisterRowTest {
                                 Optional.of(LocalDate.of(2026, 3, 2)),
                                 Optional.of(LocalDate.of(2026, 3, 2))),
                         Optional.empty(),
-                        List.of(TAKEN_ON)));
+                        List.of(TAKEN_ON),
+                        FactorTerms.NONE,
+                        Optional.empty(),
+                        new ShownUncertainty(
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of(Problem.warning("uncertainty", "register.uncertainty-not-stated", 1)))));
     }
 
     @Test

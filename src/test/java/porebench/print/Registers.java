@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.ShownUncertainty;
 import porebench.evidence.TrialsBehind;
 import porebench.evidence.paper.RegisterList;
+import porebench.record.FactorTerms;
 import porebench.record.Laboratory;
 import porebench.record.chain.Head;
 import porebench.record.id.MeterId;
@@ -67,7 +69,15 @@ public final class Registers {
                         Optional.of(DAY.minusDays(44)),
                         Optional.of(DAY.minusDays(42))),
                 holds ? Optional.empty() : Optional.of(DAY.minusDays(number)),
-                List.of());
+                List.of(),
+                FactorTerms.NONE,
+                Optional.empty(),
+                holds
+                        ? new ShownUncertainty(
+                                Optional.of(new BigDecimal("0.12345")),
+                                Optional.of(new BigDecimal("2.1")),
+                                Optional.empty())
+                        : ShownUncertainty.NONE);
         return new RegisterList.Line(row, holds ? List.of() : List.of(missing, "Nobody approved revision 1."));
     }
 }

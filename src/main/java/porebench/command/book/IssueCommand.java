@@ -20,8 +20,10 @@ import porebench.command.reply.StopReport;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
+import porebench.evidence.ShownUncertainty;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.IssueDoubt;
+import porebench.evidence.issue.IssueUncertainty;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.Proposing;
 import porebench.evidence.issue.TakingOn;
@@ -212,7 +214,7 @@ public final class IssueCommand extends BookCommand {
                 Issuing.issue(evidence, scatter, decision.value().get());
         return kept(
                 book,
-                answer,
+                stated(evidence, scatter, answer),
                 Draft::of,
                 stop(evidence, scatter, decision.value().get().determinationId()));
     }
@@ -262,7 +264,18 @@ public final class IssueCommand extends BookCommand {
                 who.name(here()),
                 reason,
                 takingOn(Issuing.doubts(evidence, scatter, basis)));
-        return kept(book, answer, issue -> Draft.correcting(newest.get(), issue), stop(evidence, scatter, basis));
+        return kept(
+                book,
+                stated(evidence, scatter, answer),
+                issue -> Draft.correcting(newest.get(), issue),
+                stop(evidence, scatter, basis));
+    }
+
+    private static Answer<FactorIssue> stated(
+            Evidence evidence, LaboratoryScatter scatter, Answer<FactorIssue> answer) {
+        return answer.value()
+                .map(issue -> Answer.of(IssueUncertainty.stated(evidence, scatter, issue), answer.problems()))
+                .orElse(answer);
     }
 
     private CommandOutcome kept(
@@ -329,6 +342,10 @@ public final class IssueCommand extends BookCommand {
                 .field((json, issue) ->
                         json.whole("groupVersion", issue.grounds().group().map(GroupGround::version)))
                 .text("testedMix", issue -> issue.testedMix().text())
+                .field((json, issue) -> json.number(
+                        "expandedUncertaintyPercent", ShownUncertainty.of(issue).expandedPercent()))
+                .field((json, issue) ->
+                        json.number("coverageFactor", ShownUncertainty.of(issue).coverageFactor()))
                 .field((json, issue) ->
                         json.text("keptBy", issue.grounds().keptBy().map(ChangeDecisionId::text)))
                 .line(issue -> words().get(

@@ -26,6 +26,7 @@ import porebench.evidence.RegisterRow;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.Coverage;
 import porebench.evidence.standing.LaboratoryStanding;
+import porebench.method.Digits;
 import porebench.method.Problem;
 import porebench.port.Paper;
 import porebench.port.RegisterTable;
@@ -145,6 +146,18 @@ public final class RegisterCommand extends BookCommand {
                     .cell(
                             "register.factor",
                             row -> row.factorPercent().map(shown()::exact).orElse(NumberText.NONE))
+                    .field((json, row) -> json.number(
+                            "expandedUncertaintyPercent", row.uncertainty().expandedPercent()))
+                    .field((json, row) ->
+                            json.number("coverageFactor", row.uncertainty().coverageFactor()))
+                    .field((json, row) -> json.text(
+                            "uncertaintyNote", row.uncertainty().note().map(problemText()::say)))
+                    .cell(
+                            "register.uncertainty",
+                            row -> row.uncertainty()
+                                    .expandedPercent()
+                                    .map(u -> shown().fixed(Digits.AIR).apply(u.doubleValue()))
+                                    .orElse(NumberText.NONE))
                     .field((json, row) -> json.whole("revision", row.revision()))
                     .cell("register.revision", row -> or(row.revision()))
                     .field((json, row) -> json.date("inForceFrom", row.inForceFrom()))

@@ -13,6 +13,7 @@ import porebench.desk.form.WorkedOut;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.budget.FieldBudgetInputs;
+import porebench.evidence.budget.QuotedBudget;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.budget.Budget;
@@ -45,7 +46,7 @@ final class BudgetModel {
         QuotedUncertainty uncertainty = new QuotedUncertainty();
         this.quoted = new WorkedOut<>(() -> desk.tools().tasks(), uncertainty::of, this::fire);
         this.fieldQuoted = new WorkedOut<>(
-                () -> desk.tools().tasks(), inputs -> QuotedUncertainty.of(FieldBudget.of(inputs)), this::fire);
+                () -> desk.tools().tasks(), inputs -> QuotedBudget.of(FieldBudget.of(inputs)), this::fire);
     }
 
     /** Runs something whenever a budget has been worked out. */

@@ -280,7 +280,7 @@ final class FactorModel extends DraftModel {
         if (answer.value().isEmpty()) {
             outcome.take(answer.problems());
         } else {
-            desk.keep(List.of(draft.apply(answer.value().get())), why, outcome);
+            Stating.keep(desk, texts(), answer.value().get(), draft, why, outcome);
         }
     }
 

@@ -28,6 +28,8 @@ import porebench.desk.table.ShownColumn;
 import porebench.evidence.DecisionChanges;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.ShownUncertainty;
+import porebench.method.Digits;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.FactorIssue;
@@ -154,6 +156,13 @@ public final class FactorPage implements Screen {
                         80,
                         issue -> texts.get(
                                 "history.percent", desk.tools().numbers().show(issue.factorPercent()))),
+                new ShownColumn<>(
+                        texts.get("history.uncertainty"),
+                        70,
+                        issue -> ShownUncertainty.of(issue)
+                                .expandedPercent()
+                                .map(u -> desk.tools().numbers().show(u.doubleValue(), Digits.AIR))
+                                .orElse("")),
                 new ShownColumn<>(texts.get("history.from"), 115, FactorPage::from),
                 new ShownColumn<>(
                         texts.get("history.recheck"),
@@ -261,6 +270,7 @@ public final class FactorPage implements Screen {
         List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue, today));
         said.addAll(evidence.seenComing(issue, today));
         said.addAll(DecisionChanges.of(evidence, issue, today));
+        ShownUncertainty.of(issue).note().ifPresent(said::add);
         issue.takenOn()
                 .forEach(doubt -> said.add(Problem.warning(
                         "override", "register.doubt-taken-on", doubt.by(), doubt.words(), doubt.reason())));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -31,6 +32,7 @@ import porebench.desk.form.WrappedText;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.evidence.RegisterRow;
+import porebench.method.Digits;
 import porebench.method.Texts;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
@@ -114,6 +116,15 @@ public final class RegisterPage implements Screen {
                                 50,
                                 row -> row.factorPercent().map(numbers::show).orElse(""))
                         .sortedBy(row -> row.factorPercent().orElse(BELOW_ALL)),
+                new ShownColumn<RegisterRow>(
+                                texts.get("register.uncertainty"),
+                                58,
+                                row -> row.uncertainty()
+                                        .expandedPercent()
+                                        .map(u -> numbers.show(u.doubleValue(), Digits.AIR))
+                                        .orElse(""))
+                        .number()
+                        .sortedBy(row -> row.uncertainty().expandedPercent().orElse(BELOW_ALL)),
                 day("register.uncovered", RegisterRow::uncoveredSince),
                 since(),
                 day("register.recheck", RegisterRow::recheckBy),
@@ -215,7 +226,9 @@ public final class RegisterPage implements Screen {
     private void showMissing() {
         Optional<RegisterRow> chosen = model.chosen();
         open.setEnabled(chosen.isPresent());
-        missing.show(chosen.map(RegisterRow::missing).orElse(List.of()));
+        missing.show(chosen.map(row -> Stream.concat(row.missing().stream(), row.uncertainty().note().stream())
+                        .toList())
+                .orElse(List.of()));
         missingTitle.setText(
                 chosen.isEmpty()
                         ? texts.get("register.choose")

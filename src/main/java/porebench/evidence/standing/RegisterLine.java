@@ -20,6 +20,7 @@ import porebench.evidence.FactorState;
 import porebench.evidence.Lent;
 import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.ShownUncertainty;
 import porebench.evidence.TrialsBehind;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -141,7 +142,8 @@ final class RegisterLine {
                 row.terms().atText(),
                 row.terms().conditions(),
                 row.terms().checkedBy(),
-                row.group().map(RegisterLine::group).orElse("")))));
+                row.group().map(RegisterLine::group).orElse(""),
+                uncertainty(row.uncertainty())))));
         return Joined.of(parts);
     }
 
@@ -163,6 +165,26 @@ final class RegisterLine {
                 Joined.of(trials.meters().stream().map(MeterId::text).toList()),
                 or(trials.firstOn()),
                 or(trials.lastOn())));
+    }
+
+    private static String uncertainty(ShownUncertainty shown) {
+        return shown.equals(ShownUncertainty.NONE)
+                ? ""
+                : Joined.of(List.of(
+                        or(shown.expandedPercent()),
+                        or(shown.coverageFactor()),
+                        shown.note().map(WrittenProblem::of).orElse("")));
+    }
+
+    private static ShownUncertainty uncertainty(String text) {
+        if (text.isEmpty()) {
+            return ShownUncertainty.NONE;
+        }
+        List<String> cells = Joined.parts(text);
+        return new ShownUncertainty(
+                some(cells.get(0), BigDecimal::new),
+                some(cells.get(1), BigDecimal::new),
+                some(cells.get(2), WrittenProblem::read));
     }
 
     private static TrialsBehind trials(String text) {
@@ -213,7 +235,8 @@ final class RegisterLine {
                             some(cells.get(7), LocalDate::parse),
                             problems(cells.get(8)),
                             new FactorTerms(FactorTerms.time(cells.get(9)), cells.get(10), cells.get(11)),
-                            some(cells.get(12), RegisterLine::group)));
+                            some(cells.get(12), RegisterLine::group),
+                            uncertainty(cells.get(13))));
         }
         return new RegisterLine(rows, LocalDate.parse(parts.get(3)), spells(parts.get(4)));
     }

@@ -1,6 +1,8 @@
 package porebench.print.sheet;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import java.util.stream.Collectors;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.TrialsBehind;
 import porebench.evidence.paper.RegisterList;
+import porebench.method.Digits;
 import porebench.print.page.Align;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
@@ -61,6 +64,7 @@ public final class RegisterPages extends PrintedSheet {
                 column("register.mix", 1.5, Align.LEFT),
                 column("register.title", 3.2, Align.LEFT),
                 column("register.factor", 0.7, Align.RIGHT),
+                column("register.uncertainty", 0.8, Align.RIGHT),
                 column("register.revision", 0.6, Align.RIGHT),
                 column("register.from", 1.25, Align.LEFT),
                 column("register.recheck", 1.25, Align.LEFT),
@@ -77,6 +81,11 @@ public final class RegisterPages extends PrintedSheet {
                             row.mixId().text(),
                             row.title(),
                             row.factorPercent().map(words::number).orElse(""),
+                            row.uncertainty()
+                                    .expandedPercent()
+                                    .map(RegisterPages::rounded)
+                                    .map(words::number)
+                                    .orElse(""),
                             row.revision().map(Object::toString).orElse(""),
                             (day(row.inForceFrom()) + " " + row.terms().atText()).strip(),
                             day(row.recheckBy()),
@@ -86,6 +95,10 @@ public final class RegisterPages extends PrintedSheet {
                             day(row.uncoveredSince())),
                     line.missing());
         }
+    }
+
+    private static BigDecimal rounded(BigDecimal uncertainty) {
+        return uncertainty.setScale(Digits.AIR, RoundingMode.HALF_EVEN);
     }
 
     private String day(Optional<LocalDate> day) {

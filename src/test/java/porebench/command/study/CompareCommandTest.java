@@ -268,7 +268,8 @@ class CompareCommandTest {
             "--override-reason",
             "looked at"
         };
-        assertThat(terminal.json(issue).status()).isZero();
+        assertThat(terminal.json(issue).json().get("expandedUncertaintyPercent"))
+                .isNotNull();
         LabFiles.write(folder, "sources.csv", LabFiles.OTHER_BENCH);
         terminal.run("import", "--book", "lab.book", "sources.csv");
         LabFiles.write(folder, "more.csv", trials(11, "5.4", "5.5", "5.4"));

@@ -1,12 +1,15 @@
 package porebench.desk.factor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,6 +22,9 @@ import porebench.desk.form.Tasks;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.CardState;
 import porebench.evidence.FactorState;
+import porebench.evidence.budget.QuotedBudget;
+import porebench.evidence.change.ChangeDeciding;
+import porebench.evidence.change.SourceChange;
 import porebench.evidence.issue.IssueDoubt;
 import porebench.exchange.CsvSheets;
 import porebench.method.Answer;
@@ -35,6 +41,8 @@ import porebench.record.Samples;
 import porebench.record.book.LabBook;
 import porebench.record.column.FactorIssueColumns;
 import porebench.record.id.MixId;
+import porebench.record.id.SourceId;
+import porebench.statistics.comparison.ComparisonVerdict;
 import porebench.store.Books;
 
 /** Issues, replaces and withdraws factors through the model of the page, on a real lab book; today is 2026-03-02. */
@@ -295,5 +303,84 @@ class FactorModelTest {
         assertThat(model.history().undoLabel()).contains("choosing the determination");
         model.tick(FactorModel.taken(doubt), true);
         assertThat(model.history().undoLabel()).contains("ticking a doubt");
+    }
+
+    /** What the page quotes of the determination is stated with the factor for good. */
+    @Test
+    void aFactorIsIssuedWithItsUncertainty() {
+        trials("5.4", "5.5", "5.4");
+        reason("first");
+        assertThat(errors(Refused.by(model::issue))).isEmpty();
+        FactorIssue issued = desk.evidence().orElseThrow().newestIssue().orElseThrow();
+        assertThat(issued.grounds()
+                        .uncertainty()
+                        .orElseThrow()
+                        .expandedPercent()
+                        .doubleValue())
+                .isCloseTo(
+                        QuotedBudget.of(
+                                        desk.evidence().orElseThrow(),
+                                        desk.evidence()
+                                                .orElseThrow()
+                                                .determinations()
+                                                .get(0),
+                                        desk.scatter())
+                                .orElseThrow()
+                                .uncertaintyPercent(),
+                        within(1e-6));
+    }
+
+    /** 0.4 from ledge 1 stays though ledge 2 alone would give 0.5: somebody decided so, on trials that bear it. */
+    @Test
+    void aFactorIsKeptAsSomebodyDecided() {
+        trials("5.4", "5.5", "5.4", "5.4", "5.4", "5.4", "5.5", "5.4", "5.4", "5.4");
+        reason("first");
+        assertThat(errors(Refused.by(model::issue))).isEmpty();
+        Books.correct(book, Samples.source("S-2", Role.COARSE, "2"));
+        Books.keep(
+                book,
+                Samples.determination("M-1/2", "M-1").madeWith(Map.of(new SourceId("S-1"), 1, new SourceId("S-2"), 2)));
+        String[] gauges = {"5.4", "5.5", "5.4", "5.5", "5.4", "5.5", "5.5", "5.5", "5.5", "5.4"};
+        for (int i = 0; i < gauges.length; i++) {
+            Books.keep(book, Samples.trial("N-" + i, "M-1", "M-1/2", gauges[i]));
+        }
+        desk.refresh();
+        assertThat(model.keptWords()).isEmpty();
+        SourceChange change = SourceChange.of(desk.evidence().orElseThrow(), desk.scatter(), 0.9)
+                .value()
+                .orElseThrow();
+        Books.keep(
+                book,
+                ChangeDeciding.decide(
+                                desk.evidence().orElseThrow(),
+                                change,
+                                new ChangeDeciding.Wish(
+                                        ComparisonVerdict.KEEP,
+                                        Optional.empty(),
+                                        LocalDate.of(2026, 3, 2),
+                                        "H. Ost",
+                                        ""))
+                        .value()
+                        .orElseThrow());
+        desk.refresh();
+        assertThat(model.keptWords())
+                .isEqualTo(
+                        "Keep 0.4 % air, the factor from before the change, as H. Ost decided on 2026-03-02 (M-1/c1).");
+        assertThat(model.draft().isYes(KeptChoice.COLUMN)).isTrue();
+        reason("kept");
+        assertThat(errors(Refused.by(model::issue))).isEmpty();
+        FactorIssue kept = desk.evidence().orElseThrow().newestIssue().orElseThrow();
+        assertThat(kept.revision()).isEqualTo(2);
+        assertThat(kept.factorPercent()).isEqualByComparingTo("0.4");
+        assertThat(kept.determinationId().text()).isEqualTo("M-1/2");
+        assertThat(kept.grounds().keptBy()).isPresent();
+        assertThat(kept.grounds().uncertainty()).isEmpty();
+        assertThat(model.state()).contains(FactorState.IN_FORCE);
+        model.history().update("no", model.draft().with(KeptChoice.COLUMN, false));
+        reason("its own");
+        assertThat(errors(Refused.by(model::issue))).isEmpty();
+        FactorIssue own = desk.evidence().orElseThrow().newestIssue().orElseThrow();
+        assertThat(own.factorPercent()).isEqualByComparingTo("0.5");
+        assertThat(own.grounds().keptBy()).isEmpty();
     }
 }
