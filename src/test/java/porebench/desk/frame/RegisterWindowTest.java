@@ -91,6 +91,8 @@ class RegisterWindowTest {
         // All mixes again, by Home in the box and Escape in the filter; then the view by its letter.
         Keys.bringTo(() -> named("register.views"));
         keys.strike(KeyEvent.VK_A);
+        assertThat(EventThread.comes(() -> ((JComboBox<?>) named("register.views")).getSelectedIndex() == 0))
+                .isTrue();
         Keys.bringTo(() -> named("register.table.filter"));
         keys.strike(KeyEvent.VK_ESCAPE);
         assertThat(EventThread.comes(() -> table().getRowCount() == 8)).isTrue();
