@@ -326,4 +326,14 @@ class ChangeDecidingTest {
                 .map(BigDecimal::doubleValue)
                 .isEmpty();
     }
+
+    /** What was issued on the new stone already did not stand before the change: there is nothing to keep. */
+    @Test
+    void aFactorOfTheNewStoneIsNotTheOneInQuestion() {
+        test(NEARLY);
+        laboratory.keep(issue(Optional.empty(), "M-1/2", DAY).value().orElseThrow());
+        ChangeDecision decision = keepIt(0.2);
+        assertThat(decision.change().revision()).isEmpty();
+        assertThat(KeptFactor.offered(evidence(), AFTER)).isEmpty();
+    }
 }
