@@ -8,7 +8,6 @@ import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.desk.form.Numbers;
-import porebench.evidence.Evidence;
 import porebench.evidence.forecast.ForecastTrials;
 import porebench.evidence.forecast.LaboratoryForecast;
 import porebench.method.Answer;
@@ -20,7 +19,6 @@ import porebench.method.forecast.SourceAir;
 import porebench.method.sample.CorrectionSample;
 import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
-import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
@@ -73,15 +71,11 @@ final class ForecastModel {
      *
      * @param headline the forecast in a sentence, or why there is none
      * @param against what the change to the design as it is kept would do; may be empty
-     * @param consequence what keeping the draft would do to the factor in force; may be empty
-     * @param lines one a source; none while there is no forecast
+     * @param isForecast whether there is a forecast
+     * @param lines one a source, with what would be weighed of it; none while the draft is wrong
      * @param problems why there is no forecast, or why it is doubtful
      */
-    record Shown(String headline, String against, String consequence, List<Line> lines, List<Problem> problems) {
-        static Shown words(String headline) {
-            return new Shown(headline, "", "", List.of(), List.of());
-        }
-    }
+    record Shown(String headline, String against, boolean isForecast, List<Line> lines, List<Problem> problems) {}
 
     ForecastModel(MixModel mix) {
         this.mix = mix;
@@ -133,19 +127,28 @@ final class ForecastModel {
     /** Returns what is to be shown of the draft as it stands. */
     Shown shown() {
         if (known.isEmpty()) {
-            return Shown.words(texts.get("forecast.not-asked"));
+            return without(texts.get("forecast.not-asked"), List.of());
         }
         if (!isOfToday(known.get())) {
-            return Shown.words(texts.get("forecast.stale"));
+            return without(texts.get("forecast.stale"), List.of());
         }
         Answer<LaboratoryForecast> laboratory = known.get().laboratory();
         if (laboratory.value().isEmpty()) {
-            return new Shown(texts.get("forecast.none"), "", consequence(), List.of(), laboratory.problems());
+            return without(texts.get("forecast.none"), laboratory.problems());
         }
         Optional<MixDesign> draft = mix.reading().mix();
         return draft.isEmpty()
-                ? Shown.words(texts.get("forecast.draft-wrong"))
+                ? without(texts.get("forecast.draft-wrong"), List.of())
                 : shown(laboratory.value().get(), draft.get());
+    }
+
+    /** Returns what is shown while there is no forecast: what would be weighed of the draft all the same. */
+    private Shown without(String headline, List<Problem> problems) {
+        List<Line> lines = mix.reading()
+                .mix()
+                .map(draft -> lines(Optional.empty(), draft, Optional.empty()))
+                .orElse(List.of());
+        return new Shown(headline, "", false, lines, problems);
     }
 
     private Shown shown(LaboratoryForecast laboratory, MixDesign draft) {
@@ -159,11 +162,10 @@ final class ForecastModel {
                                 percent(found.lowPercent()),
                                 percent(found.highPercent())),
                         against(laboratory, draft, found),
-                        consequence(),
-                        lines(laboratory, draft, found),
+                        true,
+                        lines(Optional.of(laboratory), draft, Optional.of(found)),
                         forecast.problems()))
-                .orElseGet(
-                        () -> new Shown(texts.get("forecast.none"), "", consequence(), List.of(), forecast.problems()));
+                .orElseGet(() -> without(texts.get("forecast.none"), forecast.problems()));
     }
 
     private String percent(double percent) {
@@ -181,31 +183,13 @@ final class ForecastModel {
                 .orElse("");
     }
 
-    /** Returns what keeping the draft would do to the factor in force. */
-    private String consequence() {
-        Optional<MixDesign> draft = mix.reading().mix();
-        Optional<FactorIssue> inForce = desk.evidence()
-                .filter(evidence -> mix.base()
-                        .filter(base ->
-                                base.value().id().equals(evidence.mix().value().id()))
-                        .isPresent())
-                .filter(evidence -> draft.isPresent()
-                        && !draft.get().hasSameAggregatesAs(evidence.mix().value()))
-                .flatMap((Evidence evidence) -> evidence.inForceAt(desk.tools().now()));
-        return inForce.map(issue -> texts.get(
-                        "forecast.consequence",
-                        numbers.show(issue.factorPercent()),
-                        Integer.toString(issue.revision())))
-                .orElse("");
-    }
-
-    private List<Line> lines(LaboratoryForecast laboratory, MixDesign draft, Forecast found) {
+    private List<Line> lines(Optional<LaboratoryForecast> laboratory, MixDesign draft, Optional<Forecast> found) {
         MassUnit unit = desk.units().benchMass();
         List<Line> lines = new ArrayList<>();
         CorrectionSample.of(draft.batch(), BatchFigures.NOMINAL_BOWL)
                 .value()
                 .ifPresent(sample -> sample.components().forEach(component -> {
-                    Optional<SourceAir> air = laboratory.source(component.source());
+                    Optional<SourceAir> air = laboratory.flatMap(known -> known.source(component.source()));
                     lines.add(new Line(
                             component.source(),
                             numbers.show(component.mass().in(unit), unit == MassUnit.GRAM ? 0 : DECIMALS),
@@ -217,13 +201,15 @@ final class ForecastModel {
                                     .filter(one -> one.isPresent())
                                     .map(one -> percent(one.getAsDouble()))
                                     .orElseGet(() -> texts.get("figure.unknown")),
-                            Optional.ofNullable(found.parts().get(component.source()))
+                            found.flatMap(one -> Optional.ofNullable(one.parts().get(component.source())))
                                     .map(this::percent)
                                     .orElseGet(() -> texts.get("figure.unknown")),
-                            texts.get(
-                                    air.filter(SourceAir::isSeparable).isPresent()
-                                            ? "forecast.apart"
-                                            : "forecast.not-apart")));
+                            laboratory.isEmpty()
+                                    ? texts.get("figure.unknown")
+                                    : texts.get(
+                                            air.filter(SourceAir::isSeparable).isPresent()
+                                                    ? "forecast.apart"
+                                                    : "forecast.not-apart")));
                 }));
         return lines;
     }

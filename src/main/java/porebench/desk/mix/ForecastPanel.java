@@ -25,19 +25,23 @@ final class ForecastPanel {
     private static final int HEIGHT = 320;
 
     private final ForecastModel model;
+    private final DraftEffects draft;
     private final JPanel panel =
             new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gapy 6", "[grow,fill]"));
     private final WrappedText headline = new WrappedText("forecast.headline", "answer");
     private final WrappedText against = new WrappedText("forecast.against", "quiet");
-    private final WrappedText consequence = new WrappedText("forecast.consequence", "fieldWarning");
+    private final WrappedText effects = new WrappedText("draft.effects", "h4");
+    private final ProblemLines rules;
     private final WrappedText note;
     private final RowTable<ForecastModel.Line> table;
     private final JScrollPane scrolled;
     private final ProblemLines problems;
     private final PlotPanel plot;
 
-    ForecastPanel(ForecastModel model, DeskModel desk, Texts texts, Consumer<MixId> openMix) {
+    ForecastPanel(ForecastModel model, DraftEffects draft, DeskModel desk, Texts texts, Consumer<MixId> openMix) {
         this.model = model;
+        this.draft = draft;
+        rules = new ProblemLines("draft.rules", desk.tools().problemText());
         Action ask = Commands.of(texts.get("action.forecast"), () -> model.ask(this::refresh));
         note = new WrappedText("forecast.note", "quiet", texts.get("forecast.note"));
         table = new RowTable<>("forecast.sources", texts.get("section.forecast"), columns(texts));
@@ -56,7 +60,9 @@ final class ForecastPanel {
         head.add(Commands.button("forecast.ask", ask));
         panel.setName("forecast");
         panel.add(head);
-        for (WrappedText words : List.of(headline, against, consequence)) {
+        panel.add(effects, "wmin 0");
+        panel.add(rules.panel(), "wmin 0");
+        for (WrappedText words : List.of(headline, against)) {
             panel.add(words, "wmin 0");
         }
         panel.add(scrolled);
@@ -92,12 +98,14 @@ final class ForecastPanel {
     void refresh() {
         ForecastModel.Shown shown = model.shown();
         headline.say(shown.headline());
-        headline.putClientProperty("FlatLaf.styleClass", shown.lines().isEmpty() ? "quiet" : "answer");
+        headline.putClientProperty("FlatLaf.styleClass", shown.isForecast() ? "answer" : "quiet");
         against.say(shown.against());
-        consequence.say(shown.consequence());
+        DraftEffects.Shown done = draft.shown();
+        effects.say(done.words());
+        rules.show(done.why());
         table.show(shown.lines());
         scrolled.setVisible(!shown.lines().isEmpty());
-        note.setVisible(!shown.lines().isEmpty());
+        note.setVisible(shown.isForecast());
         problems.show(shown.problems());
         Optional<ForecastCheck> check = model.check();
         plot.component().setVisible(check.isPresent());

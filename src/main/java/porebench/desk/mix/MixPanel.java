@@ -75,7 +75,7 @@ final class MixPanel {
                 left -> desk.tools().asker().tell(component(), texts.get("section.constituents"), left));
         table.edit(MixColumns.SOURCE, new SourceEditor(model));
         lines = new ProblemLines("constituents.problems", desk.tools().problemText()).keepingRoom(2);
-        forecast = new ForecastPanel(new ForecastModel(model), desk, texts, desk::select);
+        forecast = new ForecastPanel(new ForecastModel(model), new DraftEffects(model), desk, texts, desk::select);
         versions = new VersionsTable<>(
                 "versions",
                 texts.locale(),

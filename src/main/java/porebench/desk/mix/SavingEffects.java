@@ -1,11 +1,13 @@
 package porebench.desk.mix;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
+import porebench.evidence.source.DraftTouch;
 import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
 import porebench.record.book.Version;
@@ -38,7 +40,9 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
             Optional<Evidence> evidence =
                     Evidence.of(seen.book(), base.get().value().id());
             return new SavingEffects(
-                    evidence.flatMap(known -> known.inForceOn(today)),
+                    evidence.map(known -> DraftTouch.of(known, draft.get(), List.of(), today))
+                            .filter(DraftTouch::asksForNewTest)
+                            .flatMap(touch -> touch.touched().inForce()),
                     evidence.flatMap(Evidence::openDetermination)
                             .filter(open -> !open.trials().isEmpty()));
         }

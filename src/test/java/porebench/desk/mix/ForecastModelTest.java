@@ -3,6 +3,7 @@ package porebench.desk.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,10 +15,13 @@ import porebench.desk.MixDesk;
 import porebench.desk.form.UnitSystem;
 import porebench.method.Problem;
 import porebench.method.Role;
+import porebench.record.CardPrint;
 import porebench.record.Kept;
+import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.book.Draft;
 import porebench.record.column.MixColumns;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** The forecast beside the draft of a mix design. */
@@ -66,7 +70,7 @@ class ForecastModelTest {
         mixDesk.select("M-1");
         mix.followDesk();
         assertThat(model.shown().headline()).startsWith("Before anything is kept");
-        assertThat(model.shown().lines()).isEmpty();
+        assertThat(model.shown().isForecast()).isFalse();
     }
 
     @Test
@@ -133,7 +137,8 @@ class ForecastModelTest {
         mix.constituents().type(1, MixColumns.SOURCE, "S-9");
         assertThat(codes(model.shown())).containsExactly("forecast.source-never-tested");
         assertThat(model.shown().headline()).isEqualTo("There is no forecast:");
-        assertThat(model.shown().lines()).isEmpty();
+        assertThat(model.shown().isForecast()).isFalse();
+        assertThat(model.shown().lines()).extracting(ForecastModel.Line::part).containsOnly("\u2013");
     }
 
     @Test
@@ -155,11 +160,70 @@ class ForecastModelTest {
         mixDesk.desk.refresh();
         mixDesk.select("T-2");
         mix.followDesk();
-        asked();
-        assertThat(model.shown().consequence()).isEmpty();
+        DraftEffects effects = new DraftEffects(mix);
+        assertThat(effects.shown()).isEqualTo(DraftEffects.Shown.NOTHING);
         mix.constituents().type(0, MixColumns.MASS, "720");
-        assertThat(model.shown().consequence())
-                .startsWith("Kept like this, the factor")
-                .contains("revision 1");
+        assertThat(effects.shown().words())
+                .isEqualTo(
+                        "Saved like this, the factor 0.40 % (revision 1) no longer stands for the mix, and a new test is"
+                                + " asked for. No card of it left the laboratory.");
+        // 700 of 1750 kg is 40 %, 720 of 1770 kg is 40.7 %.
+        assertThat(effects.shown().why())
+                .extracting(Problem::values)
+                .containsExactly(
+                        List.of("S-1", new BigDecimal("40.0"), new BigDecimal("40.7")),
+                        List.of("S-2", new BigDecimal("60.0"), new BigDecimal("59.3")));
+    }
+
+    /** A card of revision 1 is out on paper and one is a file. */
+    @Test
+    void itNamesTheCardsThatAreOutAndTheSourceThatComesIn() {
+        keepTrials();
+        Books.keep(mixDesk.book, List.of(Samples.issue("T-2", 1, "T-2/1", LocalDate.of(2026, 3, 1))));
+        Books.keep(
+                mixDesk.book,
+                List.of(
+                        new CardPrint(new MixId("T-2"), 1, 1, "A6", "printer"),
+                        new CardPrint(new MixId("T-2"), 1, 2, "A6", "/cards/T-2.pdf")));
+        mixDesk.desk.refresh();
+        mixDesk.select("T-2");
+        mix.followDesk();
+        mix.constituents().type(0, MixColumns.SOURCE, "S-3");
+        DraftEffects.Shown shown = new DraftEffects(mix).shown();
+        assertThat(shown.words()).endsWith("Of its cards, 1 are out on paper and 1 were saved as files.");
+        assertThat(shown.why()).extracting(Problem::code).containsExactly("draft.source-out", "draft.source-in");
+        assertThat(mixDesk.book.latest(MixDesign.class, "T-2").orElseThrow().number())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aChangeThatTouchesNoAggregateLetsTheFactorStand() {
+        keepTrials();
+        Books.keep(mixDesk.book, List.of(Samples.issue("T-2", 1, "T-2/1", LocalDate.of(2026, 3, 1))));
+        mixDesk.desk.refresh();
+        mixDesk.select("T-2");
+        mix.followDesk();
+        mix.type(MixColumns.REMARKS, "for the bridge");
+        DraftEffects.Shown shown = new DraftEffects(mix).shown();
+        assertThat(shown.words())
+                .isEqualTo(
+                        "Saved like this, the factor 0.40 % (revision 1) goes on standing for the mix: no rule asks for"
+                                + " a new test.");
+        assertThat(shown.why()).isEmpty();
+    }
+
+    /** 720 kg in the batch of 1 m3 are 720 x 7.05/1000 kg in the bowl, before anything is asked or kept. */
+    @Test
+    void whatWouldBeWeighedIsSeenAtOnce() {
+        keepTrials();
+        mixDesk.select("T-2");
+        mix.followDesk();
+        mix.constituents().type(0, MixColumns.MASS, "720");
+        assertThat(model.shown().isForecast()).isFalse();
+        assertThat(model.shown().lines()).extracting(ForecastModel.Line::source).containsExactly("S-1", "S-2");
+        String first = model.shown().lines().get(0).mass();
+        mix.constituents().type(0, MixColumns.MASS, "820");
+        assertThat(model.shown().lines().get(0).mass()).isNotEqualTo(first);
+        assertThat(model.shown().lines().get(0).poreAir()).isEqualTo("\u2013");
     }
 }
