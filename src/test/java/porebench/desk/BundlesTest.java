@@ -27,6 +27,7 @@ import porebench.record.column.Column;
 import porebench.record.column.Columns;
 import porebench.record.column.EquipmentColumns;
 import porebench.record.column.GroupColumns;
+import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.MixColumns;
 import porebench.record.column.SourceColumns;
@@ -48,6 +49,8 @@ class BundlesTest {
                     EquipmentColumns.ALL,
                     "group",
                     GroupColumns.ALL),
+                    "measured",
+                    MeasurementColumns.ALL),
             "trial",
             Map.of("trial", TrialColumns.ALL),
             "meter",
@@ -116,6 +119,8 @@ class BundlesTest {
 
     /** What a form does not ask for because the page knows it. */
     private static final Set<Column<?, ?>> NOT_TYPED = Set.of(
+            MeasurementColumns.ID,
+            MeasurementColumns.SOURCE,
             CalibrationColumns.METER,
             CalibrationColumns.METER_TYPE,
             CalibrationColumns.DIAL_CHECKED,

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.Action;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -17,6 +18,7 @@ import porebench.chart.source.StoneFigures;
 import porebench.desk.Looks;
 import porebench.desk.PlotPanel;
 import porebench.desk.form.Choices;
+import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
 import porebench.desk.form.Form;
 import porebench.desk.form.KeptRoom;
@@ -37,7 +39,7 @@ final class MeasurementSection {
     private static final int PLOT_HEIGHT = 220;
 
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]4[]6[]4[]8[]4[]"));
+            new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]4[]6[]4[]4[]8[]4[]"));
     private final SourcesModel model;
     private final Texts texts;
     private final Numbers numbers;
@@ -47,6 +49,8 @@ final class MeasurementSection {
     private final ProblemLines doubts;
     private final JComboBox<StoneFigures.Figure> choice;
     private final PlotPanel plot;
+    private final MeasurementForm form;
+    private final Action correct;
     private StoneFigures.Figure figure = StoneFigures.Figure.RELATIVE_DENSITY;
     private Optional<StoneFigures> shown = Optional.empty();
     private @Nullable ChartLook drawnIn;
@@ -75,13 +79,21 @@ final class MeasurementSection {
                         () -> "source-" + id() + "-measured",
                         this::id,
                         () -> model.desk().isTraining()));
+        form = new MeasurementForm(model);
+        correct = Commands.of(
+                texts.get("measured.correct"),
+                () -> table.selected().map(MeasuredStone::measurement).ifPresent(form::correct));
+        table.on("ENTER", correct);
+        table.onSelect(chosen -> correct.setEnabled(chosen.isPresent()));
         panel.setOpaque(false);
         panel.add(Form.heading(texts.get("source.measured"), "h2"));
         panel.add(none, "wmin 0");
         panel.add(scroll, "wmin 0");
+        panel.add(Commands.button("measured.correct", correct), "growx 0");
         panel.add(new KeptRoom(doubts.panel(), DOUBT_LINES), "wmin 0");
         panel.add(choice, "growx 0");
         panel.add(plot.component(), "wmin 0");
+        panel.add(form.component(), "wmin 0, gaptop 8");
     }
 
     private String id() {
@@ -134,6 +146,8 @@ final class MeasurementSection {
         }
         none.setVisible(rows.isEmpty());
         scroll.setVisible(!rows.isEmpty());
+        correct.setEnabled(table.selected().isPresent());
+        form.refresh();
         List<Problem> far = rows.stream().flatMap(one -> one.doubts().stream()).toList();
         doubts.show(far);
         Choices.show(choice, List.of(StoneFigures.Figure.values()), Optional.of(figure));

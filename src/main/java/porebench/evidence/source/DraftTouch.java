@@ -70,9 +70,11 @@ public record DraftTouch(TouchedMix touched, List<Problem> why) {
                 known.equipment(),
                 known.determinations(),
                 known.issues(),
+                known.proposals(),
                 known.bases(),
                 known.made(),
                 known.firstKept(),
+                known.lent(),
                 known.decisions());
     }
 

@@ -23,7 +23,9 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.table.RowTable;
 import porebench.record.Source;
+import porebench.record.SourceMeasurement;
 import porebench.record.SourceStep;
+import porebench.record.book.Belonging;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
 import porebench.store.SqliteShelf;
@@ -167,5 +169,49 @@ class SourceActsWindowTest {
                                 .filter(mix -> opened.equals(mix.text()))
                                 .isPresent()))
                 .isTrue();
+    }
+
+    private List<Version<SourceMeasurement>> measured() {
+        try (LabBook there = new SqliteShelf(DemoDesk.DAY).open(started.demoFile())) {
+            return there.latestOf(Belonging.MEASUREMENTS_OF_SOURCE, "S-02");
+        }
+    }
+
+    private RowTable<?> measurements() {
+        return Named.in(window.content(), RowTable.class, "source.measured");
+    }
+
+    /** A measurement is typed by keys alone and corrected by the same form; the figures in use stay. */
+    @Test
+    void aMeasurementIsEnteredAndCorrected() throws Exception {
+        int before = measured().size();
+        type("measured.testedBy", "R VALE");
+        type("measured.relativeDensity", "2.67");
+        Keys.bringTo(() -> button("measured.keep"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> measurements().getRowCount() == before + 1))
+                .isTrue();
+        assertThat(measured()).hasSize(before + 1);
+        assertThat(EventThread.comes(
+                        () -> field("measured.relativeDensity").getText().isEmpty()))
+                .isTrue();
+        EventThread.run(() -> measurements().setRowSelectionInterval(0, 0));
+        Keys.bringTo(() -> button("measured.correct"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(
+                        () -> field("measured.relativeDensity").getText().equals("2.67")))
+                .isTrue();
+        type("measured.relativeDensity", "2.68");
+        asker.reasons.add("misread");
+        Keys.bringTo(() -> button("measured.keep"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(
+                        () -> "2.68".equals(String.valueOf(measurements().getValueAt(0, 3)))))
+                .isTrue();
+        assertThat(measured()).hasSize(before + 1).anySatisfy(version -> {
+            assertThat(version.number()).isEqualTo(2);
+            assertThat(version.stamp().why()).isEqualTo("misread");
+        });
+        assertThat(kept()).hasSize(1);
     }
 }
