@@ -117,7 +117,7 @@ public record Pages(
                                 "sources",
                                 "register",
                                 "source.title",
-                                () -> new SourcesPage(desk, openMix)),
+                                () -> new SourcesPage(desk, openMix, openTrial)),
                         late(desk, settings, "groups", "register", "group.title", () -> new GroupsPage(desk, openMix)),
                         late(
                                 desk,

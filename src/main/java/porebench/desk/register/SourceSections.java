@@ -27,6 +27,7 @@ import porebench.evidence.source.TouchedMix;
 import porebench.method.Texts;
 import porebench.record.FactorIssue;
 import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 import porebench.record.source.SourcePeriod;
 import porebench.record.source.SourceStory;
 
@@ -48,9 +49,10 @@ final class SourceSections implements RecordSections {
     private final JLabel stonesTitle;
     private final Action open;
     private final MeasurementSection measured;
+    private final TrialsSection trials;
     private Optional<String> of = Optional.empty();
 
-    SourceSections(SourcesModel model, Consumer<MixId> openMix) {
+    SourceSections(SourcesModel model, Consumer<MixId> openMix, Consumer<TrialId> openTrial) {
         this.model = model;
         this.texts = model.texts();
         this.numbers = model.desk().tools().numbers();
@@ -82,6 +84,8 @@ final class SourceSections implements RecordSections {
         panel.add(stones.scrolled(), "wmin 0");
         measured = new MeasurementSection(model);
         panel.add(measured.component(), "wmin 0, gaptop 10");
+        trials = new TrialsSection(model, openTrial);
+        panel.add(trials.component(), "wmin 0, gaptop 14");
     }
 
     private List<ShownColumn<TouchedMix>> mixColumns() {
@@ -181,6 +185,7 @@ final class SourceSections implements RecordSections {
         Collections.reverse(told);
         show(stones, told);
         measured.refresh();
+        trials.refresh();
     }
 
     /** Shows other rows, none of them chosen; the same rows keep what is chosen. */

@@ -16,6 +16,7 @@ import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.SourceFactors;
 import porebench.evidence.source.SourceTouch;
+import porebench.evidence.source.SourceTrial;
 import porebench.evidence.source.TouchedMix;
 import porebench.method.Digits;
 import porebench.method.Problem;
@@ -176,6 +177,20 @@ final class SourcesModel extends RecordModel<Source> {
         @Override
         public Optional<SourceTouch> answer(Reading seen) {
             return SourceTouch.of(seen.book(), seen.standing()::each, id, wish, today);
+        }
+    }
+
+    /** Returns the trials made with the source on view, the newest first; empty while they are looked up, and of a new source. */
+    Optional<List<SourceTrial>> trials() {
+        return base().flatMap(
+                        version -> desk().answer(new TrialsOf(version.value().id())));
+    }
+
+    /** Asks for the trials made with a source. */
+    private record TrialsOf(SourceId id) implements Question<List<SourceTrial>> {
+        @Override
+        public List<SourceTrial> answer(Reading seen) {
+            return SourceTrial.of(seen.book(), seen.standing()::each, id);
         }
     }
 

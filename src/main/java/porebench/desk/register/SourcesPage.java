@@ -9,6 +9,7 @@ import porebench.method.Texts;
 import porebench.record.Source;
 import porebench.record.column.SourceColumns;
 import porebench.record.id.MixId;
+import porebench.record.id.TrialId;
 
 /** The register of sources. */
 public final class SourcesPage extends RecordPage<Source> {
@@ -16,13 +17,19 @@ public final class SourcesPage extends RecordPage<Source> {
      * Makes the register.
      *
      * @param openMix turns the window to a mix that uses a source
+     * @param openTrial turns the window to a trial made with one
      */
-    public SourcesPage(DeskModel desk, Consumer<MixId> openMix) {
-        this(new SourcesModel(desk, texts(desk)), openMix);
+    public SourcesPage(DeskModel desk, Consumer<MixId> openMix, Consumer<TrialId> openTrial) {
+        this(new SourcesModel(desk, texts(desk)), openMix, openTrial);
     }
 
-    private SourcesPage(SourcesModel model, Consumer<MixId> openMix) {
-        super(model, columns(model, model.texts()), Optional.empty(), openMix, new SourceSections(model, openMix));
+    private SourcesPage(SourcesModel model, Consumer<MixId> openMix, Consumer<TrialId> openTrial) {
+        super(
+                model,
+                columns(model, model.texts()),
+                Optional.empty(),
+                openMix,
+                new SourceSections(model, openMix, openTrial));
     }
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {

@@ -171,6 +171,24 @@ class SourceActsWindowTest {
                 .isTrue();
     }
 
+    /** Enter on a trial made with the source turns the window to it, with its mix. */
+    @Test
+    void aTrialMadeWithTheSourceIsOpened() throws Exception {
+        RowTable<?> trials = Named.in(window.content(), RowTable.class, "source.trials");
+        assertThat(EventThread.comes(() -> trials.getRowCount() > 10)).isTrue();
+        EventThread.run(() -> trials.setRowSelectionInterval(0, 0));
+        String mix = EventThread.call(() -> String.valueOf(trials.getValueAt(0, 2)));
+        Keys.bringTo(() -> trials);
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> window.current().component().isShowing()
+                        && window.desk()
+                                .selected()
+                                .filter(one -> one.text().equals(mix))
+                                .isPresent()
+                        && window.current() == window.pages().named("trials").orElseThrow()))
+                .isTrue();
+    }
+
     private List<Version<SourceMeasurement>> measured() {
         try (LabBook there = new SqliteShelf(DemoDesk.DAY).open(started.demoFile())) {
             return there.latestOf(Belonging.MEASUREMENTS_OF_SOURCE, "S-02");

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.source.StoneFigures;
 import porebench.desk.DeskModel;
 import porebench.desk.Refused;
+import porebench.evidence.source.SourceTrial;
 import porebench.exchange.DemoYear;
 import porebench.method.Problem;
 import porebench.method.Role;
@@ -151,5 +152,27 @@ class SourcesModelTest {
         model.show("S-02");
         assertThat(model.measured()).isEmpty();
         assertThat(model.figures(StoneFigures.Figure.ABSORPTION)).isEmpty();
+    }
+
+    /** The demo: the trials of HG-106 are of ledge 4 of S-09; T-036 leaked. A trial of the new ledge stands with it, newest first. */
+    @Test
+    void itsTrialsStandWithTheirStone() {
+        SourcesModel model = sources();
+        model.show("S-09");
+        List<SourceTrial> trials = model.trials().orElseThrow();
+        assertThat(trials).hasSize(8);
+        assertThat(trials).allMatch(trial -> trial.mix().text().equals("HG-106"));
+        assertThat(trials.get(0).on()).isEqualTo(LocalDate.of(2026, 5, 13));
+        assertThat(trials)
+                .allSatisfy(trial -> assertThat(trial.stones())
+                        .singleElement()
+                        .satisfies(stone ->
+                                assertThat(stone.newest().value().ledge()).isEqualTo("ledge 4")));
+        assertThat(trials.stream()
+                        .filter(trial -> !trial.counts())
+                        .map(trial -> trial.trial().text()))
+                .containsExactly("T-036");
+        model.begin();
+        assertThat(model.trials()).isEmpty();
     }
 }
