@@ -45,8 +45,11 @@ final class MeasurementForm {
         panel.setOpaque(false);
         panel.add(title);
         panel.add(form.panel(), "wmin 0, wmax 560");
-        panel.add(keep, "split 2, growx 0");
-        panel.add(Commands.button("measured.drop", drop), "growx 0");
+        JPanel buttons = new JPanel(new MigLayout("insets 0"));
+        buttons.setOpaque(false);
+        buttons.add(keep);
+        buttons.add(Commands.button("measured.drop", drop));
+        panel.add(buttons);
         panel.add(lines.panel(), "wmin 0");
         model.history().onChange(this::refresh);
     }

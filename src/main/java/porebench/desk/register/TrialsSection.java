@@ -62,28 +62,18 @@ final class TrialsSection {
     private List<ShownColumn<SourceTrial>> columns() {
         Numbers numbers = model.desk().tools().numbers();
         return List.of(
-                new ShownColumn<SourceTrial>(texts.get("source.measured.on"), 88, trial -> Days.show(trial.on()))
+                new ShownColumn<SourceTrial>(texts.get("source.measured.on"), 84, trial -> Days.show(trial.on()))
                         .sortedBy(SourceTrial::on),
-                new ShownColumn<SourceTrial>(texts.get("source.measured.stone"), 90, TrialsSection::stone)
+                new ShownColumn<SourceTrial>(texts.get("source.measured.stone"), 72, TrialsSection::stone)
                         .sortedBy(TrialsSection::stone),
                 new ShownColumn<SourceTrial>(
                                 texts.get("register.mix"),
-                                76,
+                                62,
                                 trial -> trial.mix().text())
                         .sortedBy(SourceTrial::mix),
                 new ShownColumn<SourceTrial>(
-                                texts.get("source.determination"),
-                                90,
-                                trial -> trial.determination().text())
-                        .sortedBy(SourceTrial::determination),
-                new ShownColumn<SourceTrial>(
-                                texts.get("source.trial"),
-                                76,
-                                trial -> trial.trial().text())
-                        .sortedBy(SourceTrial::trial),
-                new ShownColumn<SourceTrial>(
                                 texts.get("register.factor"),
-                                58,
+                                48,
                                 trial -> trial.factorPercent().isPresent()
                                         ? numbers.show(trial.factorPercent().getAsDouble(), Digits.AIR)
                                         : "")
@@ -91,9 +81,19 @@ final class TrialsSection {
                         .sortedBy(trial -> trial.factorPercent().orElse(BELOW_ALL)),
                 new ShownColumn<SourceTrial>(
                                 texts.get("source.counts"),
-                                64,
+                                54,
                                 trial -> texts.get(trial.counts() ? "source.counts.yes" : "source.counts.no"))
-                        .sortedBy(SourceTrial::counts));
+                        .sortedBy(SourceTrial::counts),
+                new ShownColumn<SourceTrial>(
+                                texts.get("source.trial"),
+                                60,
+                                trial -> trial.trial().text())
+                        .sortedBy(SourceTrial::trial),
+                new ShownColumn<SourceTrial>(
+                                texts.get("source.determination"),
+                                90,
+                                trial -> trial.determination().text())
+                        .sortedBy(SourceTrial::determination));
     }
 
     private static String stone(SourceTrial trial) {
