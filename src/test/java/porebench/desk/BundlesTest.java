@@ -48,7 +48,7 @@ class BundlesTest {
                     "equipment",
                     EquipmentColumns.ALL,
                     "group",
-                    GroupColumns.ALL),
+                    GroupColumns.ALL,
                     "measured",
                     MeasurementColumns.ALL),
             "trial",

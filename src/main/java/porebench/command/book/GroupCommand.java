@@ -139,17 +139,13 @@ public final class GroupCommand extends BookCommand {
                 .alone((page, look) -> {
                     members.table(page, look.members());
                     page.gap();
-                    look.members().forEach(member -> {
-                        member.likeness()
-                                .why()
-                                .forEach(why -> page.line(problemText().say(why)));
-                        member.why().stream()
-                                .map(problemText()::say)
-                                .forEach(why -> page.line(words().get(
-                                                "register.missing-line",
-                                                member.mixId().text(),
-                                                why)));
-                    });
+                    look.members()
+                            .forEach(member -> member.matters(look.group().value()).stream()
+                                    .map(problemText()::say)
+                                    .forEach(said -> page.line(words().get(
+                                                    "register.missing-line",
+                                                    member.mixId().text(),
+                                                    said))));
                 });
     }
 

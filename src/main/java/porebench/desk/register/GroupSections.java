@@ -82,7 +82,7 @@ final class GroupSections implements RecordSections {
 
     private List<ShownColumn<GroupLook.Member>> memberColumns() {
         return List.of(
-                new ShownColumn<GroupLook.Member>(texts.get("register.mix"), 104, this::name)
+                new ShownColumn<GroupLook.Member>(texts.get("register.mix"), 122, this::name)
                         .sortedBy(GroupLook.Member::mixId),
                 new ShownColumn<GroupLook.Member>(
                                 texts.get("register.factor"),
@@ -94,7 +94,7 @@ final class GroupSections implements RecordSections {
                         .number(),
                 new ShownColumn<GroupLook.Member>(
                                 texts.get("register.state"),
-                                118,
+                                132,
                                 member -> texts.get(
                                         "state." + member.state().symbol().replace(' ', '-')))
                         .mark((member, selected) -> new StateMark(member.state(), MARK_SIDE))

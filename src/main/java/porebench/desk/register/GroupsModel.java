@@ -192,8 +192,7 @@ final class GroupsModel extends RecordModel<FactorGroup> {
     /** Returns what is the matter with the members of a group, each thing once. */
     static List<Problem> matters(GroupLook look) {
         return look.members().stream()
-                .flatMap(member ->
-                        Stream.concat(member.likeness().why().stream().map(Problem::asWarning), member.why().stream()))
+                .flatMap(member -> member.matters(look.group().value()).stream())
                 .distinct()
                 .toList();
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.method.Problem;
@@ -53,6 +54,14 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
             List<Problem> why) {
         public Member {
             why = List.copyOf(why);
+        }
+
+        /** Returns what is the matter with it, each thing once: a factor of the group says itself how the member drifted out. */
+        public List<Problem> matters(FactorGroup group) {
+            return hasGroupFactor(group)
+                    ? why
+                    : Stream.concat(likeness.why().stream().map(Problem::asWarning), why.stream())
+                            .toList();
         }
 
         /** Returns whether its factor in force is that of a group. */

@@ -59,6 +59,8 @@ class GroupLookTest {
         assertThat(Books.codes(look.members().get(2).why())).containsOnly("register.drifted");
         assertThat(look.members())
                 .allMatch(one -> one.hasGroupFactor(group.group().value()));
+        assertThat(Books.codes(look.members().get(2).matters(group.group().value())))
+                .containsOnly("register.drifted");
         assertThat(look.open()).contains(Bench.FIRST);
     }
 
