@@ -348,16 +348,7 @@ public record Evidence(
     }
 
     private EnoughTrials enough(JudgedDetermination judged) {
-        return enough(judged, countedBeside(judged));
-    }
-
-    /** Returns the trials that count of the mix that a determination is of, by determination. */
-    private List<CountedTrials> countedBeside(JudgedDetermination judged) {
-        return lent.stream()
-                .filter(one -> one.determination().equals(judged))
-                .findFirst()
-                .map(Lent::counted)
-                .orElseGet(this::counted);
+        return enough(judged, Lent.countedBeside(this, judged));
     }
 
     /**
@@ -371,7 +362,7 @@ public record Evidence(
 
     /** Returns the scatter of all determinations of the laboratory but one of this mix, on a type of meter, by their mix. */
     public ScatterElsewhere elsewhere(JudgedDetermination judged, MeterType type, LaboratoryScatter laboratory) {
-        return laboratory.without(countedBeside(judged), counted(judged), type);
+        return laboratory.without(Lent.countedBeside(this, judged), counted(judged), type);
     }
 
     /** Returns the trials that count, by determination. */

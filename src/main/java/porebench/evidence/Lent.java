@@ -46,6 +46,15 @@ public record Lent(
                         one.testedMix().id()));
     }
 
+    /** Returns the trials that count of the mix that a determination is of, by determination. */
+    static List<CountedTrials> countedBeside(Evidence evidence, JudgedDetermination judged) {
+        return evidence.lent().stream()
+                .filter(one -> one.determination().equals(judged))
+                .findFirst()
+                .map(Lent::counted)
+                .orElseGet(evidence::counted);
+    }
+
     /** Returns whether a revision rests on it, on these terms. */
     boolean bears(FactorIssue issue) {
         return issue.isLent()

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
@@ -265,34 +266,29 @@ public final class CsvSheets implements LabSheets {
     }
 
     static Sheet<Double> values(String name, byte[] bytes) {
-        return RawFile.refusal(bytes)
-                .<Sheet<Double>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
-                .orElseGet(() -> {
-                    Findings findings = new Findings(name);
-                    List<Sheet.Row<Double>> rows = Values.read(new CsvRows(bytes, findings), findings);
-                    return new Sheet<>(name, rows, findings.all());
-                });
+        return read(name, bytes, findings -> Values.read(new CsvRows(bytes, findings), findings));
     }
 
     static Sheet<ValueRow> table(String name, byte[] bytes, List<String> factors) {
-        return RawFile.refusal(bytes)
-                .<Sheet<ValueRow>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
-                .orElseGet(() -> {
-                    Findings findings = new Findings(name);
-                    List<Sheet.Row<ValueRow>> rows = ValueTable.read(new CsvRows(bytes, findings), factors, findings);
-                    return new Sheet<>(name, rows, findings.all());
-                });
+        return read(name, bytes, findings -> ValueTable.read(new CsvRows(bytes, findings), factors, findings));
     }
 
     static Sheet<ValueRow> readings(String name, byte[] bytes, String belongsTo) {
-        return RawFile.refusal(bytes)
-                .<Sheet<ValueRow>>map(code -> refused(name, code, RawFile.LARGEST / 1_000_000))
-                .orElseGet(() -> {
-                    Findings findings = new Findings(name);
-                    List<Sheet.Row<ValueRow>> rows = ValueTable.readings(
-                            new CsvRows(bytes, new Findings(name)), belongsTo, new CsvRows(bytes, findings), findings);
-                    return new Sheet<>(name, rows, findings.all());
-                });
+        return read(
+                name,
+                bytes,
+                findings -> ValueTable.readings(
+                        new CsvRows(bytes, new Findings(name)), belongsTo, new CsvRows(bytes, findings), findings));
+    }
+
+    private static <T> Sheet<T> read(String name, byte[] bytes, Function<Findings, List<Sheet.Row<T>>> reading) {
+        Optional<String> refusal = RawFile.refusal(bytes);
+        if (refusal.isPresent()) {
+            return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
+        }
+        Findings findings = new Findings(name);
+        List<Sheet.Row<T>> rows = reading.apply(findings);
+        return new Sheet<>(name, rows, findings.all());
     }
 
     static <T extends Kept> Sheet<T> one(String name, byte[] bytes, Format<T> format) {
@@ -301,17 +297,13 @@ public final class CsvSheets implements LabSheets {
 
     private static <T extends Kept> Sheet<T> one(
             String name, byte[] bytes, Format<T> format, SheetStyle style, Progress progress) {
-        Optional<String> refusal = RawFile.refusal(bytes);
-        if (refusal.isPresent()) {
-            return refused(name, refusal.get(), RawFile.LARGEST / 1_000_000);
-        }
-        Findings findings = new Findings(name);
-        CsvRows rows = new CsvRows(bytes, findings, progress, style);
-        List<Sheet.Row<T>> good = Heading.read(rows, findings)
-                .filter(heading -> isOfKind(heading, format, findings))
-                .map(heading -> read(rows, heading, format, findings))
-                .orElse(List.of());
-        return new Sheet<>(name, good, findings.all());
+        return read(name, bytes, findings -> {
+            CsvRows rows = new CsvRows(bytes, findings, progress, style);
+            return Heading.read(rows, findings)
+                    .filter(heading -> isOfKind(heading, format, findings))
+                    .map(heading -> read(rows, heading, format, findings))
+                    .orElse(List.of());
+        });
     }
 
     /**
