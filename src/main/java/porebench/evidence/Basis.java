@@ -95,29 +95,37 @@ public record Basis(
         return new Basis(mix, versions, stories, days, Optional.of(other));
     }
 
-    /** Returns since when it no longer holds for a mix because of its design, or of that of the tested mix; empty while it holds. */
-    Optional<Instant> otherSince(Version<MixDesign> today) {
+    /**
+     * Returns since when it no longer holds for a mix because of its design, or of that of the tested mix; empty while it holds.
+     *
+     * @param points how far the proportions of its own aggregates may drift, in percentage points
+     */
+    Optional<Instant> otherSince(Version<MixDesign> today, double points) {
         return terms.isPresent()
                 ? terms.get().drifts(today, mix).stream()
                         .map(GroupTerms.Drift::begun)
                         .min(Comparator.naturalOrder())
-                : Optional.of(today.stamp().at()).filter(any -> !mix.hasSameAggregatesAs(today.value()));
+                : Optional.of(today.stamp().at()).filter(any -> !mix.hasSameAggregatesAs(today.value(), points));
     }
 
     /**
      * Returns what is not what it was made with.
      *
      * @param today the mix design as it is now
+     * @param points how far the proportions of its aggregates may drift, in percentage points
      * @param sources what its sources were
      * @param inUse which stone of a source counts
      */
     List<Evidence.AggregateChange> changes(
-            Version<MixDesign> today, List<SourceStory> sources, Function<SourceStory, SourcePeriod> inUse) {
+            Version<MixDesign> today,
+            double points,
+            List<SourceStory> sources,
+            Function<SourceStory, SourcePeriod> inUse) {
         List<Evidence.AggregateChange> changes = new ArrayList<>();
         terms.ifPresent(group -> group.drifts(today, mix)
                 .forEach(drift ->
                         changes.add(new Evidence.AggregateChange(Optional.empty(), Optional.of(drift.why())))));
-        if (terms.isEmpty() && !mix.hasSameAggregatesAs(today.value())) {
+        if (terms.isEmpty() && !mix.hasSameAggregatesAs(today.value(), points)) {
             changes.add(new Evidence.AggregateChange(Optional.empty()));
         }
         lost().forEach(source -> changes.add(new Evidence.AggregateChange(Optional.of(source))));

@@ -17,8 +17,9 @@ import porebench.record.book.Version;
 /**
  * A time without a gap in which a mix had a factor that might be used, as its lab book shows it today.
  *
- * <p>A day is covered when a factor may be used at its end. A revision begins such a time on its first day, whatever the hour. The time ends where the next revision begins, on the day after the one to recheck
- * by, where a source becomes another stone, or on the day on which something else that makes the factor untrue was kept. Days of keeping
+ * <p>A day is covered when a factor may be used at its end. A revision begins such a time on its first day, whatever the hour. The time
+ * ends where the next revision begins, where it lapses by a rule for rechecking, such as on the day after the one to recheck by, where a
+ * source becomes another stone, or on the day on which something else that makes the factor untrue was kept. Days of keeping
  * are those of UTC: near midnight the day may be the one before or after that of the laboratory's wall. What was corrected several
  * times since, a mix or a trial, counts from its newest correction.
  *
@@ -96,7 +97,7 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
                         next,
                         withdrawn,
                         untrue.map(at -> at.atOffset(ZoneOffset.UTC).toLocalDate()),
-                        Stream.of(issue.recheckBy().plusDays(1)))
+                        Stream.of(evidence.recheck(issue).lapsesOn()))
                 .flatMap(days -> days)
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
@@ -105,6 +106,6 @@ public record CoveredSpell(LocalDate from, LocalDate untilExclusive) {
     /** Returns when the mix, or the one tested for it, came to have other aggregates than a revision rests on: with its newest version. */
     private static Optional<Instant> otherAggregates(Evidence evidence, FactorIssue issue) {
         return Optional.ofNullable(evidence.bases().get(issue.revision()))
-                .flatMap(basis -> basis.otherSince(evidence.mix()));
+                .flatMap(basis -> basis.otherSince(evidence.mix(), evidence.proportionTolerance()));
     }
 }

@@ -3,7 +3,6 @@ package porebench.evidence;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -53,6 +52,8 @@ import porebench.record.source.SourceStory;
  * @param firstKept when its design was first kept
  * @param lent the determinations of a mix tested for its group, on which factors of this one rest
  * @param decisions what was decided of its factor when a source had changed, the first one first
+ * @param reported what was reported of it beside its trials
+ * @param rechecks when each revision that issued a factor has to be checked again, by revision
  */
 public record Evidence(
         Version<MixDesign> mix,
@@ -68,7 +69,9 @@ public record Evidence(
         Map<DeterminationId, Basis> made,
         Instant firstKept,
         List<Lent> lent,
-        List<Version<ChangeDecision>> decisions) {
+        List<Version<ChangeDecision>> decisions,
+        Reported reported,
+        Map<Integer, Recheck> rechecks) {
     public Evidence {
         stones = List.copyOf(stones);
         meters = Map.copyOf(meters);
@@ -80,6 +83,7 @@ public record Evidence(
         made = Map.copyOf(made);
         lent = List.copyOf(lent);
         decisions = List.copyOf(decisions);
+        rechecks = Map.copyOf(rechecks);
     }
 
     /**
@@ -124,23 +128,12 @@ public record Evidence(
 
     /** Returns the same evidence with another story of a source, such as one that is not kept yet. */
     public Evidence with(SourceStory story) {
-        return new Evidence(
-                mix,
-                profile,
-                stones.stream()
-                        .map(one -> one.id().equals(story.id()) ? story : one)
-                        .toList(),
-                meters,
-                stories,
-                equipment,
-                determinations,
-                issues,
-                proposals,
-                Basis.with(bases, story),
-                Basis.with(made, story),
-                firstKept,
-                lent,
-                decisions);
+        return new OtherEvidence(this).with(story);
+    }
+
+    /** Returns the same evidence of another design of its mix, such as a draft. */
+    public Evidence with(MixDesign design) {
+        return new OtherEvidence(this).with(design);
     }
 
     /** Returns whether any of its trials is of the simulated bench, as all are in a training book. */
@@ -199,11 +192,20 @@ public record Evidence(
                 || !evidenceChangesSince(issue).isEmpty()) {
             return FactorState.EVIDENCE_CHANGED;
         }
-        if (day.isAfter(issue.recheckBy())) {
-            return FactorState.LAPSED;
-        }
-        boolean due = !day.isBefore(issue.recheckBy().minusDays(profile.count(FigureName.RECHECK_NOTICE_DAYS)));
-        return due ? FactorState.RECHECK_DUE : FactorState.IN_FORCE;
+        return recheck(issue).stateOn(day);
+    }
+
+    /** Returns when a revision that issued a factor has to be checked again, and why. */
+    public Recheck recheck(FactorIssue issue) {
+        Recheck known = rechecks.get(issue.revision());
+        return known != null
+                ? known
+                : recheck(determination(issue.determinationId()), issue.inForceFrom(), issue.recheckBy());
+    }
+
+    /** Returns when a factor from a determination, if the lab book has it, would have to be checked again. */
+    public Recheck recheck(Optional<JudgedDetermination> judged, LocalDate inForceFrom, LocalDate recheckBy) {
+        return Recheck.of(profile, mix.value(), stones, reported, Recheck.since(judged, inForceFrom), recheckBy);
     }
 
     /**
@@ -238,30 +240,12 @@ public record Evidence(
 
     /** Returns what will make a factor untrue after a day, before its recheck, and that the mix tested for its group was tested anew. */
     public List<Problem> seenComing(FactorIssue issue, LocalDate day) {
-        List<Problem> coming = new ArrayList<>();
-        changesToCome(issue, day).forEach((from, source) -> {
-            if (!from.isAfter(issue.recheckBy())) {
-                coming.add(Problem.warning("sources", "register.source-changes", source.text(), from.toString()));
-            }
-        });
-        Lent.of(this, issue).flatMap(one -> one.renewed(Moments.endOf(day))).ifPresent(coming::add);
-        return coming;
+        return new Untrue(this, issue, day).coming();
     }
 
     /** Returns everything that makes an issued factor untrue on a day; nothing for a withdrawal. */
     public List<Problem> whyUntrue(FactorIssue issue, LocalDate day) {
-        if (!issue.isIssue()) {
-            return List.of();
-        }
-        List<Problem> why = new ArrayList<>();
-        if (issue.origin() == FactorOrigin.IMPORTED) {
-            why.add(Problem.warning("factor", "register.not-verified", issue.revision()));
-        }
-        changesSince(issue, day)
-                .forEach(change -> why.add(change.asProblem(mix.value().id())));
-        Lent.withdrawn(this, issue, Moments.endOf(day)).ifPresent(why::add);
-        why.addAll(evidenceChangesSince(issue));
-        return why;
+        return issue.isIssue() ? new Untrue(this, issue, day).why() : List.of();
     }
 
     /**
@@ -293,7 +277,12 @@ public record Evidence(
             // A version of the mix that is not there cannot be vouched for.
             return List.of(new AggregateChange(Optional.empty()));
         }
-        return basis.get().changes(mix, stones, inUse);
+        return basis.get().changes(mix, proportionTolerance(), stones, inUse);
+    }
+
+    /** Returns how far the proportions of the aggregates may drift before the mix counts as changed, in percentage points. */
+    double proportionTolerance() {
+        return profile.number(FigureName.PROPORTION_TOLERANCE);
     }
 
     /** Returns the newest revision, issue or withdrawal. */

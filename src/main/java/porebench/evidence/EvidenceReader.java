@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,13 +17,12 @@ import porebench.method.Profile;
 import porebench.method.profile.Profiles;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
-import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
-import porebench.record.GroupGround;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.Production;
 import porebench.record.RecordKind;
 import porebench.record.Trial;
 import porebench.record.book.Belonging;
@@ -45,7 +43,7 @@ public final class EvidenceReader {
     /** So many mixes are read at a time: asking takes little beside reading then, and they are soon forgotten again. */
     private static final int GROUP = 100;
 
-    private static final Comparator<Version<FactorIssue>> BY_REVISION =
+    static final Comparator<Version<FactorIssue>> BY_REVISION =
             Comparator.comparingInt(version -> version.value().revision());
 
     private final Records book;
@@ -54,10 +52,11 @@ public final class EvidenceReader {
     private final Function<MixId, List<Version<FactorIssue>>> issues;
     private final Function<MixId, List<Version<FactorProposal>>> proposals;
     private final Function<MixId, List<Version<ChangeDecision>>> decisions;
+    private final ReportedReading reported;
     private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
-    private final Map<List<?>, Optional<Lent>> lentTests = new HashMap<>();
+    private final LentReading lentTests;
     private final ReadBench bench;
 
     private EvidenceReader(
@@ -67,7 +66,8 @@ public final class EvidenceReader {
             Function<DeterminationId, List<Version<Trial>>> trials,
             Function<MixId, List<Version<FactorIssue>>> issues,
             Function<MixId, List<Version<FactorProposal>>> proposals,
-            Function<MixId, List<Version<ChangeDecision>>> decisions) {
+            Function<MixId, List<Version<ChangeDecision>>> decisions,
+            ReportedReading reported) {
         this.book = book;
         this.bench = bench;
         this.determinations = determinations;
@@ -75,6 +75,8 @@ public final class EvidenceReader {
         this.issues = issues;
         this.proposals = proposals;
         this.decisions = decisions;
+        this.reported = reported;
+        this.lentTests = new LentReading(this, book);
     }
 
     /** Makes one that asks for the records of each mix when it is read. */
@@ -90,7 +92,8 @@ public final class EvidenceReader {
                 determination -> book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determination.text()),
                 mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()),
                 mix -> book.latestOf(Belonging.PROPOSALS_OF_MIX, mix.text()),
-                mix -> book.latestOf(Belonging.DECISIONS_OF_MIX, mix.text()));
+                mix -> book.latestOf(Belonging.DECISIONS_OF_MIX, mix.text()),
+                ReportedReading.asking(book));
     }
 
     /** Makes one that reads the records of all mixes now. */
@@ -102,7 +105,8 @@ public final class EvidenceReader {
                 all(grouped(book, Trial.class, Trial::determinationId)),
                 all(grouped(book, FactorIssue.class, FactorIssue::mixId)),
                 all(grouped(book, FactorProposal.class, FactorProposal::mixId)),
-                all(grouped(book, ChangeDecision.class, ChangeDecision::mixId)));
+                all(grouped(book, ChangeDecision.class, ChangeDecision::mixId)),
+                ReportedReading.asking(book));
     }
 
     /**
@@ -163,6 +167,10 @@ public final class EvidenceReader {
         List<Version<Determination>> made = book.latestOf(Belonging.DETERMINATIONS_OF_MIX, names);
         List<String> determinationNames =
                 made.stream().map(version -> version.value().recordId()).toList();
+        List<String> counting = mixes.values().stream()
+                .filter(mix -> Reported.countsProduction(profile(mix)))
+                .map(mix -> mix.value().recordId())
+                .toList();
         EvidenceReader ofGroup = new EvidenceReader(
                 book,
                 bench,
@@ -171,11 +179,12 @@ public final class EvidenceReader {
                         book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determinationNames), Trial::determinationId)),
                 all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)),
                 all(grouped(book.latestOf(Belonging.PROPOSALS_OF_MIX, names), FactorProposal::mixId)),
-                all(grouped(book.latestOf(Belonging.DECISIONS_OF_MIX, names), ChangeDecision::mixId)));
+                all(grouped(book.latestOf(Belonging.DECISIONS_OF_MIX, names), ChangeDecision::mixId)),
+                reported.of(all(grouped(book.latestOf(Belonging.PRODUCTION_OF_MIX, counting), Production::mixId))));
         ofGroup.sources.putAll(sources);
         ofGroup.before.putAll(before);
         ofGroup.profiles.putAll(profiles);
-        ofGroup.lentTests.putAll(lentTests);
+        ofGroup.lentTests.know(lentTests);
         names.stream()
                 .flatMap(name -> Optional.ofNullable(mixes.get(name)).stream())
                 .map(ofGroup::read)
@@ -183,7 +192,7 @@ public final class EvidenceReader {
         sources.putAll(ofGroup.sources);
         before.putAll(ofGroup.before);
         profiles.putAll(ofGroup.profiles);
-        lentTests.putAll(ofGroup.lentTests);
+        lentTests.know(ofGroup.lentTests);
     }
 
     private Optional<SourceStory> source(SourceId id) {
@@ -208,14 +217,24 @@ public final class EvidenceReader {
                 .toList();
         List<Version<FactorIssue>> issued =
                 issues.apply(mix.value().id()).stream().sorted(BY_REVISION).toList();
-        Map<Integer, Lent> lent = lent(issued);
+        Map<Integer, Lent> lent = lentTests.of(issued);
+        List<SourceStory> stones = mix.value().sources().stream()
+                .sorted()
+                .flatMap(id -> source(id).stream())
+                .toList();
+        Reported beside = reported.of(mix.value(), profile);
+        Map<Integer, Recheck> rechecks = new HashMap<>();
+        issued.stream().map(Version::value).filter(FactorIssue::isIssue).forEach(issue -> {
+            Optional<JudgedDetermination> behind = Optional.ofNullable(lent.get(issue.revision()))
+                    .map(Lent::determination)
+                    .or(() -> of(issue.determinationId(), judged));
+            LocalDate since = Recheck.since(behind, issue.inForceFrom());
+            rechecks.put(issue.revision(), Recheck.of(profile, mix.value(), stones, beside, since, issue.recheckBy()));
+        });
         return new Evidence(
                 mix,
                 profile,
-                mix.value().sources().stream()
-                        .sorted()
-                        .flatMap(id -> source(id).stream())
-                        .toList(),
+                stones,
                 bench.meters,
                 bench.stories(profile),
                 bench.equipment,
@@ -235,51 +254,9 @@ public final class EvidenceReader {
                                 .thenComparing(
                                         version -> version.value().recordId().length())
                                 .thenComparing(version -> version.value().recordId()))
-                        .toList());
-    }
-
-    /** Returns the determinations of mixes tested for a group on which some revisions rest, by revision. */
-    private Map<Integer, Lent> lent(List<Version<FactorIssue>> issued) {
-        Map<Integer, Lent> lent = new LinkedHashMap<>();
-        issued.stream()
-                .map(Version::value)
-                .filter(issue -> issue.isIssue() && issue.isLent())
-                .forEach(issue -> lent(issue, issue.grounds().group().orElseThrow())
-                        .ifPresent(one -> lent.put(issue.revision(), one)));
-        return lent;
-    }
-
-    private Optional<Lent> lent(FactorIssue issue, GroupGround ground) {
-        List<?> key = List.of(issue.determinationId(), ground);
-        if (!lentTests.containsKey(key)) {
-            lentTests.put(key, read(issue.determinationId(), ground));
-        }
-        return lentTests.getOrDefault(key, Optional.empty());
-    }
-
-    private Optional<Lent> read(DeterminationId id, GroupGround ground) {
-        String tested = ground.testedMix().text();
-        return book.latest(MixDesign.class, tested)
-                .flatMap(now -> terms(ground, now)
-                        .flatMap(terms -> book.latest(Determination.class, id.text())
-                                .filter(one -> one.value().mixId().equals(ground.testedMix()))
-                                .map(one -> new Lent(
-                                        judge(
-                                                one,
-                                                now,
-                                                profile(now),
-                                                book.latestOf(Belonging.TRIALS_OF_DETERMINATION, id.text())),
-                                        terms,
-                                        List.of(),
-                                        book.latestOf(Belonging.ISSUES_OF_MIX, tested).stream()
-                                                .sorted(BY_REVISION)
-                                                .toList()))));
-    }
-
-    private Optional<GroupTerms> terms(GroupGround ground, Version<MixDesign> testedNow) {
-        return book.latest(FactorGroup.class, ground.group().text())
-                .map(group -> new GroupTerms(
-                        group, then(FactorGroup.class, ground.group().text(), ground.version()), testedNow));
+                        .toList(),
+                beside,
+                rechecks);
     }
 
     private Instant firstKept(Version<MixDesign> mix) {
@@ -303,7 +280,7 @@ public final class EvidenceReader {
                 Set<LocalDate> days = other.map(one -> days(one.determination()))
                         .orElseGet(() -> days(issue.determinationId(), judged));
                 Optional<GroupTerms> terms = other.map(Lent::terms)
-                        .or(() -> issue.grounds().group().flatMap(ground -> terms(ground, today)));
+                        .or(() -> issue.grounds().group().flatMap(ground -> lentTests.terms(ground, today)));
                 then(MixDesign.class, issue.testedMix().text(), issue.mixVersion())
                         .map(mix -> basis(mix, issue.sourceVersions(), days))
                         .map(own -> terms.map(own::on).orElse(own))
@@ -327,7 +304,7 @@ public final class EvidenceReader {
                 .map(mix -> basis(mix, determination.sourceVersions(), days(judged)));
     }
 
-    private Profile profile(Version<MixDesign> mix) {
+    Profile profile(Version<MixDesign> mix) {
         return profiles.computeIfAbsent(mix.value().profileId(), id -> profileOf(book, id));
     }
 
@@ -342,7 +319,7 @@ public final class EvidenceReader {
         return some.stream().map(trial -> judge(trial, mix, profile)).toList();
     }
 
-    private JudgedDetermination judge(
+    JudgedDetermination judge(
             Version<Determination> determination,
             Version<MixDesign> today,
             Profile profile,
@@ -358,12 +335,14 @@ public final class EvidenceReader {
                 .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
     }
 
-    private static Set<LocalDate> days(DeterminationId id, List<JudgedDetermination> judged) {
+    private static Optional<JudgedDetermination> of(DeterminationId id, List<JudgedDetermination> judged) {
         return judged.stream()
                 .filter(one -> one.determination().value().id().equals(id))
-                .findFirst()
-                .map(EvidenceReader::days)
-                .orElse(Set.of());
+                .findFirst();
+    }
+
+    private static Set<LocalDate> days(DeterminationId id, List<JudgedDetermination> judged) {
+        return of(id, judged).map(EvidenceReader::days).orElse(Set.of());
     }
 
     /** Returns the days on which the trials of a determination that count were made. */
@@ -381,7 +360,7 @@ public final class EvidenceReader {
         return new Basis(mix, versions, stories, days, Optional.empty());
     }
 
-    private <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
+    <T extends Kept> Optional<T> then(Class<T> kind, String recordId, int number) {
         return before.computeIfAbsent(
                         List.of(kind, recordId, number),
                         any -> book.version(kind, recordId, number).map(Version::value))

@@ -82,21 +82,7 @@ public record Lent(
         member.lent().stream().filter(other -> !other.id().equals(id)).forEach(all::add);
         Map<DeterminationId, Basis> made = new HashMap<>(member.made());
         Optional.ofNullable(tested.made().get(id)).ifPresent(basis -> made.put(id, basis.on(terms)));
-        return new Evidence(
-                member.mix(),
-                member.profile(),
-                member.stones(),
-                member.meters(),
-                member.stories(),
-                member.equipment(),
-                member.determinations(),
-                member.issues(),
-                member.proposals(),
-                member.bases(),
-                made,
-                member.firstKept(),
-                all,
-                member.decisions());
+        return new OtherEvidence(member).with(made, all);
     }
 
     /** Returns the determination of the mix tested for its group on which a revision rests; empty where it rests on its own. */

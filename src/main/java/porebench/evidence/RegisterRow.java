@@ -33,6 +33,7 @@ import porebench.record.id.MixId;
  * @param terms from which hour of its first day the factor in force holds, and under which conditions; none when none is
  * @param group the group whose factor it is, and the mix that was tested; empty where the factor is of the mix alone
  * @param uncertainty how uncertain the factor in force was when it was issued
+ * @param due why it is to be checked again, or soon will be, by the laboratory's rules, the most pressing reason first
  */
 public record RegisterRow(
         MixId mixId,
@@ -48,9 +49,11 @@ public record RegisterRow(
         List<Problem> missing,
         FactorTerms terms,
         Optional<GroupGround> group,
-        ShownUncertainty uncertainty) {
+        ShownUncertainty uncertainty,
+        List<Problem> due) {
     public RegisterRow {
         missing = List.copyOf(missing);
+        due = List.copyOf(due);
     }
 
     /** A line of a factor of the mix alone that holds from the start of its first day, without conditions. */
@@ -80,7 +83,8 @@ public record RegisterRow(
                 missing,
                 FactorTerms.NONE,
                 Optional.empty(),
-                ShownUncertainty.NONE);
+                ShownUncertainty.NONE,
+                List.of());
     }
 
     /** Returns the line of one mix as it stands on a day, at its end. */
@@ -110,7 +114,10 @@ public record RegisterRow(
                 missing(evidence, inForce, basis, day),
                 inForce.map(FactorIssue::terms).orElse(FactorTerms.NONE),
                 inForce.flatMap(issue -> issue.grounds().group()),
-                inForce.map(ShownUncertainty::of).orElse(ShownUncertainty.NONE));
+                inForce.map(ShownUncertainty::of).orElse(ShownUncertainty.NONE),
+                inForce.map(issue -> evidence.recheck(issue)
+                                .why(day, Recheck.Level.LAPSED, Recheck.Level.DUE, Recheck.Level.COMING))
+                        .orElse(List.of()));
     }
 
     /** Returns how many of some mixes have a factor that may be used. */
@@ -154,12 +161,7 @@ public record RegisterRow(
                 missing.add(Problem.warning(
                         "override", "register.meter-overridden", issue.overrideBy(), issue.overrideReason()));
             }
-            if (day.isAfter(issue.recheckBy())) {
-                missing.add(Problem.warning(
-                        "recheckBy",
-                        "register.recheck-overdue",
-                        issue.recheckBy().toString()));
-            }
+            missing.addAll(evidence.recheck(issue).why(day, Recheck.Level.LAPSED, Recheck.Level.NOTE));
             missing.addAll(takenOn(issue));
             missing.addAll(evidence.whyUntrue(issue, day));
             missing.addAll(evidence.seenComing(issue, day));

@@ -9,7 +9,7 @@ import porebench.quantity.Typed;
 /**
  * The figures that every profile states, each with the values it may have.
  *
- * <p>A number has closed bounds in the unit named beside it; a choice has its words.
+ * <p>A number has closed bounds in the unit named beside it; a choice has its words; days of the year are a text.
  */
 public enum FigureName implements Symbolic {
     /** Step of the reported factor, in % air. */
@@ -60,6 +60,18 @@ public enum FigureName implements Symbolic {
     RECHECK_MONTHS("months", "1", "120"),
     /** Days before that date from which the factor is shown as due. */
     RECHECK_NOTICE_DAYS("days", "0", "365"),
+    /** New lots of one of its sources after which a factor is due for a new test; 0 does not ask. */
+    RECHECK_LOTS("lots", "0", "1000"),
+    /** Tonnes of aggregate after which a factor is due for a new test; 0 does not ask. */
+    RECHECK_TONNES("t", "0", "10000000"),
+    /** Production days after which a factor is due for a new test; 0 does not ask. */
+    RECHECK_PRODUCTION_DAYS("days", "0", "3650"),
+    /** From this share of the lots, tonnes or production days on, in %, a factor is shown as due. */
+    RECHECK_NOTICE_SHARE("%", "1", "100"),
+    /** The days of the year on which a season begins, and with it a factor from before is due; see {@link Seasons}. */
+    RECHECK_SEASONS("days of the year"),
+    /** How far the proportions of the aggregates may drift before a mix counts as changed; 0 is any change. */
+    PROPORTION_TOLERANCE("% of the aggregate", "0", "50"),
     /** Tolerance on the target air of a load, in % air, where a mix states none. */
     AIR_TOLERANCE("% air", "0.1", "10"),
     /** Least diameter of the measuring bowl, divided by its height. */
@@ -105,6 +117,11 @@ public enum FigureName implements Symbolic {
         this(unit, List.of(), new BigDecimal(lowInclusive), new BigDecimal(highInclusive));
     }
 
+    /** A text that has a check of its own. */
+    FigureName(String unit) {
+        this(unit, List.of(), BigDecimal.ZERO, BigDecimal.ZERO);
+    }
+
     FigureName(List<String> words) {
         this("", words, BigDecimal.ZERO, BigDecimal.ZERO);
     }
@@ -126,8 +143,25 @@ public enum FigureName implements Symbolic {
         return words;
     }
 
+    /** Returns whether it is days of the year, and neither a number nor a choice. */
+    public boolean isDays() {
+        return this == RECHECK_SEASONS;
+    }
+
+    /** Returns whether a sheet of an own profile may be without it, as those from before it was known are. */
+    public boolean mayBeAbsent() {
+        return List.of(
+                        RECHECK_LOTS,
+                        RECHECK_TONNES,
+                        RECHECK_PRODUCTION_DAYS,
+                        RECHECK_NOTICE_SHARE,
+                        RECHECK_SEASONS,
+                        PROPORTION_TOLERANCE)
+                .contains(this);
+    }
+
     private boolean whole() {
-        return List.of("trials", "months", "days").contains(unit);
+        return List.of("trials", "months", "days", "lots").contains(unit);
     }
 
     /** Returns the figure with this key, if there is one. */
@@ -145,6 +179,12 @@ public enum FigureName implements Symbolic {
                     : Optional.of(
                             Problem.error(symbol(), "profile.not-a-choice", symbol(), value, String.join(", ", words))
                                     .of(Problem.Kind.NOT_A_CHOICE));
+        }
+        if (isDays()) {
+            return Seasons.parse(value).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(Problem.error(symbol(), "profile.no-days", symbol(), value, Seasons.EXAMPLE)
+                            .of(Problem.Kind.OUT_OF_RANGE));
         }
         Optional<BigDecimal> number = Typed.parseNumber(value);
         boolean fits = number.isPresent()

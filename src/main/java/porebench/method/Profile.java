@@ -68,6 +68,11 @@ public record Profile(
         return new BigDecimal(figure(name).value()).intValueExact();
     }
 
+    /** Returns the days of the year on which a season begins, by which factors are rechecked. */
+    public Seasons seasons() {
+        return Seasons.parse(figure(FigureName.RECHECK_SEASONS).value()).orElseThrow();
+    }
+
     /** Returns how a factor is rounded when it is reported. */
     public RoundingRule factorRounding() {
         return rule(FigureName.FACTOR_STEP, FigureName.FACTOR_TIES);

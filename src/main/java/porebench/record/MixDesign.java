@@ -73,6 +73,20 @@ public record MixDesign(
         return AggregateShares.of(batch);
     }
 
+    /**
+     * Returns whether the bowl would hold the same aggregates as for another version of the mix, but for a drift of their proportions
+     * that a laboratory tolerates; wet sieving, sources and moisture states count whatever it tolerates.
+     *
+     * @param points how far the share of each aggregate in the mass of all may drift, in percentage points, and the mass of all in a
+     *     cubic metre of concrete in per cent of itself; 0 tolerates nothing
+     */
+    public boolean hasSameAggregatesAs(MixDesign other, double points) {
+        return hasSameAggregatesAs(other)
+                || points > 0
+                        && batch.wetSieved() == other.batch.wetSieved()
+                        && Proportions.of(this).isWithin(Proportions.of(other), points);
+    }
+
     /** Returns what cannot be right about its batch, as errors, and what is doubtful. */
     public List<Problem> check() {
         return CorrectionSample.of(batch, ANY_BOWL).problems();

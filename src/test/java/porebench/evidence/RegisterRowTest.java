@@ -74,7 +74,8 @@ class RegisterRowTest {
                         new ShownUncertainty(
                                 Optional.empty(),
                                 Optional.empty(),
-                                Optional.of(Problem.warning("uncertainty", "register.uncertainty-not-stated", 1)))));
+                                Optional.of(Problem.warning("uncertainty", "register.uncertainty-not-stated", 1))),
+                        List.of()));
     }
 
     @Test

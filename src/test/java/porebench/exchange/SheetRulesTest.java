@@ -26,8 +26,10 @@ import porebench.evidence.intake.Sheet;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.ProfileFormat;
 import porebench.exchange.text.ExchangeException;
+import porebench.method.FigureName;
 import porebench.method.MeterType;
 import porebench.method.Problem;
+import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
 import porebench.port.OpenBooks;
@@ -93,6 +95,19 @@ class SheetRulesTest {
         missing.remove(step - 1);
         assertThat(found(profiles(missing))).contains("2:5 figure profile.figure-missing");
         assertThat(profiles(missing).rows()).isEmpty();
+    }
+
+    /** As those are that were written before the figures were known: they stand as in the standard it started from. */
+    @Test
+    void aProfileMayBeWithoutTheRulesForRechecking() {
+        List<String> lines = profile();
+        int all = lines.size();
+        lines.removeIf(line -> line.matches(".*\"(recheck-(?!months|notice-days)|proportion-)[a-z-]+\".*"));
+        assertThat(lines).hasSize(all - 6);
+        assertThat(profiles(lines).problems()).isEmpty();
+        Profile read = profiles(lines).rows().get(0).value().profile();
+        assertThat(read.figure(FigureName.RECHECK_SEASONS))
+                .isEqualTo(Profiles.standard().figure(FigureName.RECHECK_SEASONS));
     }
 
     @Test

@@ -60,6 +60,11 @@ class FigureNameTest {
         "HALF_WIDTH, 0.001, 1, 0, 1.1",
         "RECHECK_MONTHS, 1, 120, 0, 121",
         "RECHECK_NOTICE_DAYS, 0, 365, -1, 366",
+        "RECHECK_LOTS, 0, 1000, -1, 1001",
+        "RECHECK_TONNES, 0, 10000000, -1, 10000001",
+        "RECHECK_PRODUCTION_DAYS, 0, 3650, -1, 3651",
+        "RECHECK_NOTICE_SHARE, 1, 100, 0.9, 101",
+        "PROPORTION_TOLERANCE, 0, 50, -0.1, 51",
         "AIR_TOLERANCE, 0.1, 10, 0, 11",
         "BOWL_SHAPE_LOW, 0.1, 10, 0.09, 10.1",
         "BOWL_SHAPE_HIGH, 0.1, 10, 0.09, 10.1",
@@ -83,7 +88,13 @@ class FigureNameTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"LEAST_TRIALS, 2.5", "RECHECK_MONTHS, 0.5e1.5", "RECHECK_NOTICE_DAYS, 30.1", "CALIBRATION_MONTHS, 2.5"})
+    @CsvSource({
+        "LEAST_TRIALS, 2.5",
+        "RECHECK_MONTHS, 0.5e1.5",
+        "RECHECK_NOTICE_DAYS, 30.1",
+        "CALIBRATION_MONTHS, 2.5",
+        "RECHECK_LOTS, 2.5"
+    })
     void takesWholeNumbersOnlyWhereThingsAreCounted(FigureName name, String value) {
         assertThat(name.check(value)).isPresent();
         assertThat(name.check("3.0")).isEmpty();

@@ -77,7 +77,8 @@ public final class Registers {
                                 Optional.of(new BigDecimal("0.12345")),
                                 Optional.of(new BigDecimal("2.1")),
                                 Optional.empty())
-                        : ShownUncertainty.NONE);
+                        : ShownUncertainty.NONE,
+                List.of());
         return new RegisterList.Line(row, holds ? List.of() : List.of(missing, "Nobody approved revision 1."));
     }
 }

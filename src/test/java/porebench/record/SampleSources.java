@@ -26,12 +26,21 @@ public final class SampleSources {
 
     /** Returns a measurement of the relative density of a source. */
     public static SourceMeasurement measurement(String id, String source, LocalDate day, String density) {
+        return measured(id, source, day, "", density);
+    }
+
+    /** Returns a measurement of a lot of a source. */
+    public static SourceMeasurement measured(String id, String source, LocalDate day, String lot) {
+        return measured(id, source, day, lot, "2.65");
+    }
+
+    private static SourceMeasurement measured(String id, String source, LocalDate day, String lot, String density) {
         return new SourceMeasurement(
                 new MeasurementId(id),
                 new SourceId(source),
                 day,
                 "R. Vale",
-                "",
+                lot,
                 Samples.some(density),
                 Optional.empty(),
                 Optional.empty(),

@@ -32,7 +32,9 @@ class SymbolsTest {
                                 + "carry-rounded-factor advise-volumetric-from usual-factor-below factor-low "
                                 + "factor-high second-person factor-steps least-bowl mass-tolerance soak-tolerance "
                                 + "withdrawal-tolerance scale-top repeatability field-scatter least-trials "
-                                + "half-width recheck-months recheck-notice-days air-tolerance bowl-shape-low "
+                                + "half-width recheck-months recheck-notice-days recheck-lots recheck-tonnes "
+                                + "recheck-production-days recheck-notice-share recheck-seasons proportion-tolerance "
+                                + "air-tolerance bowl-shape-low "
                                 + "bowl-shape-high dial-tolerance leak-marks expansion-limit elevation-limit "
                                 + "chamber-drift calibration-months bowl-months calibration-notice-days "
                                 + "calibrate-each-project cylinder-limit balance-limit vessel-limit one-measure"),

@@ -32,7 +32,6 @@ import porebench.record.FactorOrigin;
 import porebench.record.FactorProposal;
 import porebench.record.FactorTerms;
 import porebench.record.Grounds;
-import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.Production;
 import porebench.record.RecordKind;

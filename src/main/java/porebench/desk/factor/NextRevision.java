@@ -8,6 +8,7 @@ import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.OpenProposal;
+import porebench.evidence.Recheck;
 import porebench.evidence.issue.KeptFactor;
 import porebench.method.FigureName;
 import porebench.record.FactorIssue;
@@ -58,7 +59,7 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
     private TypedDraft first(LocalDate today) {
         LocalDate newest = evidence.newestIssue().map(FactorIssue::inForceFrom).orElse(today);
         LocalDate from = newest.isAfter(today) ? newest : today;
-        LocalDate recheck = from.plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
+        LocalDate recheck = Recheck.usualDay(evidence.profile(), from);
         String hour = evidence.newestIssue()
                 .filter(issue -> issue.inForceFrom().equals(from))
                 .map(issue -> issue.terms().atText())

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.desk.Question;
 import porebench.desk.Reading;
+import porebench.evidence.DesignChange;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.source.DraftTouch;
@@ -39,12 +40,12 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
             }
             Optional<Evidence> evidence =
                     Evidence.of(seen.book(), base.get().value().id());
+            Optional<DesignChange> change = evidence.map(known -> new DesignChange(known, draft.get()));
             return new SavingEffects(
                     evidence.map(known -> DraftTouch.of(known, draft.get(), List.of(), today))
                             .filter(DraftTouch::asksForNewTest)
                             .flatMap(touch -> touch.touched().inForce()),
-                    evidence.flatMap(Evidence::openDetermination)
-                            .filter(open -> !open.trials().isEmpty()));
+                    change.flatMap(DesignChange::closedDetermination));
         }
     }
 }

@@ -13,6 +13,7 @@ import porebench.evidence.EvidenceChanges;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.Lent;
+import porebench.evidence.Recheck;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -43,7 +44,7 @@ public final class Issuing {
      *
      * @param determinationId the determination it rests on
      * @param inForceFrom the first day it holds
-     * @param recheckBy the last day before it lapses; empty means the profile's months from the first day
+     * @param recheckBy the last day before it lapses; empty means the usual day, see {@link Recheck#usualDay}
      * @param issuedBy who issues it
      * @param approvedBy who approves it, may be empty unless the profile asks for a second person
      * @param reason why
@@ -160,6 +161,8 @@ public final class Issuing {
             doubts.drifted().forEach(drift -> problems.add(Problem.error("determination", "issue.drifted", drift)));
             decision.asDecided()
                     .ifPresent(id -> problems.addAll(KeptFactor.problems(evidence, decision.determinationId(), id)));
+            problems.addAll(evidence.recheck(basis, decision.inForceFrom(), recheckBy(evidence, decision))
+                    .besideItsDay(decision.inForceFrom()));
             taken.addAll(TakingOn.takeOn(problems, doubts.all(stop(evidence, scatter, judged)), decision.takingOn()));
         });
         if (basis.isEmpty() || Problem.anyError(problems)) {
@@ -309,13 +312,13 @@ public final class Issuing {
                 problems);
     }
 
-    /** Returns the day before which a factor must be checked again: as decided, or the profile's months on. */
+    /** Returns the day before which a factor must be checked again: as decided, or by {@link Recheck#usualDay}. */
     public static LocalDate recheckBy(Evidence evidence, Decision decision) {
         return decision.recheckBy().orElseGet(() -> usualRecheck(evidence, decision));
     }
 
     private static LocalDate usualRecheck(Evidence evidence, Decision decision) {
-        return decision.inForceFrom().plusMonths(evidence.profile().count(FigureName.RECHECK_MONTHS));
+        return Recheck.usualDay(evidence.profile(), decision.inForceFrom());
     }
 
     static void checkDates(List<Problem> problems, Evidence evidence, Decision decision) {

@@ -14,7 +14,6 @@ import porebench.method.Problem;
 import porebench.method.sample.Constituent;
 import porebench.record.CardPrint;
 import porebench.record.MixDesign;
-import porebench.record.book.Version;
 
 /**
  * What keeping the draft of a mix design would do to its factor in force, and by which rule; nothing is kept.
@@ -41,7 +40,7 @@ public record DraftTouch(TouchedMix touched, List<Problem> why) {
      * @param today the day of the question
      */
     public static DraftTouch of(Evidence evidence, MixDesign draft, List<CardPrint> prints, LocalDate today) {
-        Evidence then = with(evidence, draft);
+        Evidence then = evidence.with(draft);
         TouchedMix touched = TouchedMix.of(evidence, then, today, today, prints);
         return new DraftTouch(
                 touched,
@@ -58,24 +57,6 @@ public record DraftTouch(TouchedMix touched, List<Problem> why) {
     /** Returns whether the factor in force would no longer stand for the mix, so that a new test is asked for. */
     public boolean asksForNewTest() {
         return touched.becomesUntrue();
-    }
-
-    private static Evidence with(Evidence known, MixDesign draft) {
-        return new Evidence(
-                new Version<>(draft, known.mix().number(), known.mix().stamp()),
-                known.profile(),
-                known.stones(),
-                known.meters(),
-                known.stories(),
-                known.equipment(),
-                known.determinations(),
-                known.issues(),
-                known.proposals(),
-                known.bases(),
-                known.made(),
-                known.firstKept(),
-                known.lent(),
-                known.decisions());
     }
 
     /** Returns how the aggregates of two designs differ: sources that come or go, shares of the aggregate, or else the rest. */

@@ -22,7 +22,6 @@ import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.ShownUncertainty;
 import porebench.evidence.TrialsBehind;
-import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
@@ -34,7 +33,7 @@ import porebench.record.id.MixId;
 
 /**
  * The line of one mix in the register at every moment, as long as nothing is kept that changes it: a row holds from a moment on,
- * until the next one does. A new one begins where a revision takes effect, is due to be checked again, or lapses, where a
+ * until the next one does. A new one begins where a revision takes effect, is due to be checked again or lapses by any rule, where a
  * source becomes another stone, and where the mix tested for its group has another revision.
  */
 final class RegisterLine {
@@ -61,13 +60,13 @@ final class RegisterLine {
     static RegisterLine of(Evidence evidence) {
         SortedSet<LocalDateTime> moments = new TreeSet<>();
         moments.add(LocalDateTime.MIN);
-        int notice = evidence.profile().count(FigureName.RECHECK_NOTICE_DAYS);
         for (Version<FactorIssue> version : evidence.issues()) {
             FactorIssue issue = version.value();
             moments.add(issue.inForceFrom().atStartOfDay());
             moments.add(issue.begins());
-            moments.add(issue.recheckBy().minusDays(notice).atStartOfDay());
-            moments.add(issue.recheckBy().plusDays(1).atStartOfDay());
+            if (issue.isIssue()) {
+                evidence.recheck(issue).days().forEach(day -> moments.add(day.atStartOfDay()));
+            }
             Lent.of(evidence, issue).stream()
                     .flatMap(lent -> lent.issues().stream())
                     .map(Version::value)
@@ -138,12 +137,13 @@ final class RegisterLine {
                 or(row.recheckBy()),
                 trials(row.trials()),
                 or(row.uncoveredSince()),
-                Joined.of(row.missing().stream().map(WrittenProblem::of).toList()),
+                problems(row.missing()),
                 row.terms().atText(),
                 row.terms().conditions(),
                 row.terms().checkedBy(),
                 row.group().map(RegisterLine::group).orElse(""),
-                uncertainty(row.uncertainty())))));
+                uncertainty(row.uncertainty()),
+                problems(row.due())))));
         return Joined.of(parts);
     }
 
@@ -236,13 +236,18 @@ final class RegisterLine {
                             problems(cells.get(8)),
                             new FactorTerms(FactorTerms.time(cells.get(9)), cells.get(10), cells.get(11)),
                             some(cells.get(12), RegisterLine::group),
-                            uncertainty(cells.get(13))));
+                            uncertainty(cells.get(13)),
+                            problems(cells.get(14))));
         }
         return new RegisterLine(rows, LocalDate.parse(parts.get(3)), spells(parts.get(4)));
     }
 
     private static <T> Optional<T> some(String text, Function<String, T> read) {
         return text.isEmpty() ? Optional.empty() : Optional.of(read.apply(text));
+    }
+
+    private static String problems(List<Problem> problems) {
+        return Joined.of(problems.stream().map(WrittenProblem::of).toList());
     }
 
     private static List<Problem> problems(String text) {

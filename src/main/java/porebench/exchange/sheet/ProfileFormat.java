@@ -15,6 +15,7 @@ import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Problem;
 import porebench.method.Profile;
+import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
 import porebench.record.column.ProfileColumns;
 
@@ -45,6 +46,13 @@ public final class ProfileFormat implements Format<LaboratoryProfile> {
         for (RowGroup group : RowGroup.readAll(table, "profile_id", SHARED)) {
             Map<FigureName, Figure> figures = figures(group);
             group.stating("profile_title").word("profile_title");
+            Profile standard = group.stating("based_on")
+                    .optionalWord("based_on")
+                    .flatMap(Profiles::find)
+                    .orElseGet(Profiles::standard);
+            Arrays.stream(FigureName.values())
+                    .filter(FigureName::mayBeAbsent)
+                    .forEach(name -> figures.putIfAbsent(name, standard.figure(name)));
             if (group.isGood()) {
                 for (Problem problem : Profile.check(figures)) {
                     group.first().error("figure", problem);

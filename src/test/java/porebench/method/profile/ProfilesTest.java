@@ -70,7 +70,7 @@ class ProfilesTest {
             assertThat(name.check(figure.value())).as(name.symbol()).isEmpty();
             // A clause is more than a word: it says where or why.
             assertThat(figure.clause()).as(name.symbol()).contains(" ");
-            if (name.words().isEmpty()) {
+            if (name.words().isEmpty() && !name.isDays()) {
                 assertThat(profile.number(name)).isEqualTo(Double.parseDouble(figure.value()));
             }
         }

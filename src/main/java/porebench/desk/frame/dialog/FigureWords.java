@@ -8,11 +8,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.method.FigureName;
 import porebench.method.Problem;
+import porebench.method.Seasons;
 import porebench.method.Texts;
 
 /** The figures of a profile as a person of one language reads and types them; they are kept with a point and English words. */
 public final class FigureWords {
-    private static final Set<String> SYMBOLS = Set.of("L", "%", "min", "m", "mL", "g");
+    private static final Set<String> SYMBOLS = Set.of("L", "%", "min", "m", "mL", "g", "t");
 
     private final Texts texts;
     private final char decimalSign;
@@ -24,6 +25,9 @@ public final class FigureWords {
 
     /** Returns a kept value as it is shown. */
     String show(FigureName name, String kept) {
+        if (name.isDays()) {
+            return kept.equals(Seasons.NONE) ? texts.get("choice.none") : kept;
+        }
         if (name.words().isEmpty()) {
             return swapped(kept);
         }
@@ -33,6 +37,9 @@ public final class FigureWords {
     /** Returns what a person typed as it is kept; a number with another decimal sign stays one that is refused. */
     String keep(FigureName name, String typed) {
         String stripped = typed.strip();
+        if (name.isDays()) {
+            return stripped.equalsIgnoreCase(texts.get("choice.none")) ? Seasons.NONE : stripped;
+        }
         if (name.words().isEmpty()) {
             return swapped(stripped);
         }
@@ -79,7 +86,9 @@ public final class FigureWords {
             values.set(2, choices(name, ", "));
         } else if (problem.kind() == Problem.Kind.OUT_OF_RANGE) {
             values.set(1, show(name, String.valueOf(values.get(1))));
-            values.set(4, unit(name));
+            if (!name.isDays()) {
+                values.set(4, unit(name));
+            }
         }
         return problem.naming(values);
     }

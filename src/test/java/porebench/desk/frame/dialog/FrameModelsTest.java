@@ -176,6 +176,21 @@ class FrameModelsTest {
         assertThat(english.keep(FigureName.FACTOR_TIES, "away")).isEqualTo("away");
     }
 
+    /** The comma between two days is no decimal sign, in no language. */
+    @Test
+    void seasonsAreTypedAsDaysOrAsTheWordForNone() {
+        FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));
+        assertThat(spanish.keep(FigureName.RECHECK_SEASONS, " 04-01,10-01 ")).isEqualTo("04-01,10-01");
+        assertThat(spanish.show(FigureName.RECHECK_SEASONS, "04-01,10-01")).isEqualTo("04-01,10-01");
+        assertThat(spanish.show(FigureName.RECHECK_SEASONS, "none")).isEqualTo("ninguna");
+        assertThat(spanish.keep(FigureName.RECHECK_SEASONS, "Ninguna")).isEqualTo("none");
+        assertThat(spanish.unit(FigureName.RECHECK_SEASONS)).isEqualTo("MM-DD,MM-DD o ninguna");
+        Problem wrong = FigureName.RECHECK_SEASONS.check("abril").orElseThrow();
+        assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(wrong)))
+                .isEqualTo("Ensayo nuevo al empezar temporada: abril debe ser días del año como 04-01,10-01, cada uno"
+                        + " una vez, o ninguna.");
+    }
+
     @Test
     void aPointWhereTheLanguageWritesACommaIsRefusedInItsWords() {
         FigureWords spanish = new FigureWords(FrameTexts.in(Locale.forLanguageTag("es")));

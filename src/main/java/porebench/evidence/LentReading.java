@@ -1,0 +1,78 @@
+package porebench.evidence;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import porebench.record.Determination;
+import porebench.record.FactorGroup;
+import porebench.record.FactorIssue;
+import porebench.record.GroupGround;
+import porebench.record.MixDesign;
+import porebench.record.book.Belonging;
+import porebench.record.book.Records;
+import porebench.record.book.Version;
+import porebench.record.id.DeterminationId;
+
+/** Reads the determinations that mixes tested for a group lend to its members, each once. */
+final class LentReading {
+    private final EvidenceReader reader;
+    private final Records book;
+    private final Map<List<?>, Optional<Lent>> known = new HashMap<>();
+
+    LentReading(EvidenceReader reader, Records book) {
+        this.reader = reader;
+        this.book = book;
+    }
+
+    /** Takes over what another one has read. */
+    void know(LentReading other) {
+        known.putAll(other.known);
+    }
+
+    /** Returns the determinations of mixes tested for a group on which some revisions rest, by revision. */
+    Map<Integer, Lent> of(List<Version<FactorIssue>> issued) {
+        Map<Integer, Lent> lent = new LinkedHashMap<>();
+        issued.stream()
+                .map(Version::value)
+                .filter(issue -> issue.isIssue() && issue.isLent())
+                .forEach(issue -> lent(issue, issue.grounds().group().orElseThrow())
+                        .ifPresent(one -> lent.put(issue.revision(), one)));
+        return lent;
+    }
+
+    private Optional<Lent> lent(FactorIssue issue, GroupGround ground) {
+        List<?> key = List.of(issue.determinationId(), ground);
+        if (!known.containsKey(key)) {
+            known.put(key, read(issue.determinationId(), ground));
+        }
+        return known.getOrDefault(key, Optional.empty());
+    }
+
+    private Optional<Lent> read(DeterminationId id, GroupGround ground) {
+        String tested = ground.testedMix().text();
+        return book.latest(MixDesign.class, tested)
+                .flatMap(now -> terms(ground, now)
+                        .flatMap(terms -> book.latest(Determination.class, id.text())
+                                .filter(one -> one.value().mixId().equals(ground.testedMix()))
+                                .map(one -> new Lent(
+                                        reader.judge(
+                                                one,
+                                                now,
+                                                reader.profile(now),
+                                                book.latestOf(Belonging.TRIALS_OF_DETERMINATION, id.text())),
+                                        terms,
+                                        List.of(),
+                                        book.latestOf(Belonging.ISSUES_OF_MIX, tested).stream()
+                                                .sorted(EvidenceReader.BY_REVISION)
+                                                .toList()))));
+    }
+
+    /** Returns the terms of a group, as it was and as it is. */
+    Optional<GroupTerms> terms(GroupGround ground, Version<MixDesign> testedNow) {
+        return book.latest(FactorGroup.class, ground.group().text())
+                .map(group -> new GroupTerms(
+                        group, reader.then(FactorGroup.class, ground.group().text(), ground.version()), testedNow));
+    }
+}
