@@ -153,15 +153,9 @@ public final class Recheck {
         LocalDate start = first.get();
         int notice = profile.count(FigureName.RECHECK_NOTICE_DAYS);
         if (notice > 0 && !start.isAfter(recheckBy)) {
-            add(
-                    "season",
-                    start.minusDays(notice),
-                    Level.COMING,
-                    "recheckBy",
-                    "register.season-begins",
-                    start.toString());
+            add("season", start.minusDays(notice), Level.COMING, "season", "register.season-begins", start.toString());
         }
-        add("season", start, Level.DUE, "recheckBy", "register.season-began", start.toString(), since.toString());
+        add("season", start, Level.DUE, "season", "register.season-began", start.toString(), since.toString());
     }
 
     private void lots(Profile profile, SourceStory story, List<SourceMeasurement> measured, LocalDate since) {

@@ -29,7 +29,8 @@ public final class RegisterTable {
             "group_id",
             "tested_mix_id",
             "expanded_u_pct",
-            "coverage_factor");
+            "coverage_factor",
+            "due");
 
     private RegisterTable() {}
 
@@ -66,7 +67,8 @@ public final class RegisterTable {
                 or(row.group().map(ground -> ground.group().text())),
                 or(row.group().map(ground -> ground.testedMix().text())),
                 or(row.uncertainty().expandedPercent().map(BigDecimal::toPlainString)),
-                or(row.uncertainty().coverageFactor().map(BigDecimal::toPlainString)));
+                or(row.uncertainty().coverageFactor().map(BigDecimal::toPlainString)),
+                String.join(BETWEEN, line.due()));
     }
 
     private static String or(Optional<?> value) {

@@ -55,6 +55,7 @@ class PlanCommandTest {
                         "trials",
                         "meterId",
                         "components",
+                        "due",
                         "doubts")
                 .containsEntry("mixId", "M-1")
                 .containsEntry("need", "never-tested")

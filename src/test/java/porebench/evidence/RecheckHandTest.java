@@ -209,11 +209,11 @@ class RecheckHandTest {
         assertThat(state(april.minusDays(1))).isEqualTo(FactorState.IN_FORCE);
         assertThat(why(april.minusDays(31))).isEmpty();
         assertThat(why(april.minusDays(30)))
-                .containsExactly(Problem.warning("recheckBy", "register.season-begins", "2026-04-01"));
+                .containsExactly(Problem.warning("season", "register.season-begins", "2026-04-01"));
         assertThat(state(april)).isEqualTo(FactorState.RECHECK_DUE);
         assertThat(why(LocalDate.of(2026, 10, 1)))
                 .as("the first season counts")
-                .containsExactly(Problem.warning("recheckBy", "register.season-began", "2026-04-01", "2026-03-02"));
+                .containsExactly(Problem.warning("season", "register.season-began", "2026-04-01", "2026-03-02"));
         assertThat(state(CARD)).isEqualTo(FactorState.RECHECK_DUE);
         rule(FigureName.RECHECK_SEASONS, "03-02");
         assertThat(state(LocalDate.of(2026, 12, 1)))

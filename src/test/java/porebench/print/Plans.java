@@ -116,6 +116,7 @@ public final class Plans {
                 number % 4 == 0 ? Optional.empty() : Optional.of(new MeterId("B-2")),
                 Optional.empty(),
                 List.of(),
+                List.of(),
                 place,
                 risk(number));
     }

@@ -79,6 +79,7 @@ public final class Registers {
                                 Optional.empty())
                         : ShownUncertainty.NONE,
                 List.of());
-        return new RegisterList.Line(row, holds ? List.of() : List.of(missing, "Nobody approved revision 1."));
+        return new RegisterList.Line(
+                row, List.of(), holds ? List.of() : List.of(missing, "Nobody approved revision 1."));
     }
 }

@@ -88,6 +88,9 @@ final class PlanReport {
                         if (test.risk().cause() != LoadsAtRisk.Cause.NO_LOADS) {
                             page.line(words.get("plan.risk-line", test.mixId().text(), text.say(test.risk())));
                         }
+                        test.due()
+                                .forEach(why -> page.line(words.get(
+                                        "register.missing-line", test.mixId().text(), problemText.say(why))));
                         test.doubts().forEach(doubt -> page.line(problemText.say(doubt)));
                     });
                     if (said.left() > 0) {
@@ -152,6 +155,7 @@ final class PlanReport {
                 .text("remark", test -> test.place().remark())
                 .field((json, test) -> json.list(
                         "components", test.weighOut().map(WeighOut::lines).orElse(List.of()), lines::json))
+                .field((json, test) -> Reply.problems(json, "due", test.due(), problemText))
                 .field((json, test) -> Reply.problems(json, "doubts", test.doubts(), problemText))
                 .cell("register.mix-title", PlannedTest::title);
     }

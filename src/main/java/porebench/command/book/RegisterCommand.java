@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -185,6 +186,7 @@ public final class RegisterCommand extends BookCommand {
                     .field((json, row) -> json.date("withoutFactorSince", row.uncoveredSince()))
                     .cell("register.without-since", row -> or(row.uncoveredSince()))
                     .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
+                    .field((json, row) -> Reply.problems(json, "due", row.due(), problemText()))
                     .cell("register.mix-title", RegisterRow::title);
         }
 
@@ -206,16 +208,21 @@ public final class RegisterCommand extends BookCommand {
                                     row.mixId().text(),
                                     ground.group().text(),
                                     ground.testedMix().text()))));
-            if (rows.stream().anyMatch(row -> !row.missing().isEmpty())) {
+            said(page, "register.due", RegisterRow::due);
+            said(page, "register.missing", RegisterRow::missing);
+        }
+
+        private void said(TextPage page, String title, Function<RegisterRow, List<Problem>> what) {
+            if (rows.stream().anyMatch(row -> !what.apply(row).isEmpty())) {
                 page.gap();
-                page.line(words().get("register.missing"));
+                page.line(words().get(title));
             }
             for (RegisterRow row : rows) {
-                for (Problem missing : row.missing()) {
+                for (Problem problem : what.apply(row)) {
                     page.line(words().get(
                                     "register.missing-line",
                                     row.mixId().text(),
-                                    problemText().say(missing)));
+                                    problemText().say(problem)));
                 }
             }
         }

@@ -28,6 +28,7 @@ import porebench.desk.table.ShownColumn;
 import porebench.evidence.DecisionChanges;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.Recheck;
 import porebench.evidence.ShownUncertainty;
 import porebench.method.Digits;
 import porebench.method.Problem;
@@ -269,6 +270,8 @@ public final class FactorPage implements Screen {
         LocalDate today = desk.tools().today();
         List<Problem> said = new ArrayList<>(evidence.whyUntrue(issue, today));
         said.addAll(evidence.seenComing(issue, today));
+        said.addAll(evidence.recheck(issue).besideItsDay(today));
+        said.addAll(evidence.recheck(issue).why(today, Recheck.Level.NOTE));
         said.addAll(DecisionChanges.of(evidence, issue, today));
         ShownUncertainty.of(issue).note().ifPresent(said::add);
         issue.takenOn()

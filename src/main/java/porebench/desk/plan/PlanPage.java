@@ -270,7 +270,10 @@ public final class PlanPage implements Screen {
                         texts.get("said.test", known.mixId().text(), text.say(known.need()), text.say(known.risk())))
                 .orElse(""));
         List<Problem> all = new ArrayList<>(model.problems());
-        test.ifPresent(known -> all.addAll(known.doubts()));
+        test.ifPresent(known -> {
+            all.addAll(known.due());
+            all.addAll(known.doubts());
+        });
         doubts.show(all);
     }
 

@@ -110,6 +110,11 @@ final class RegisterModel {
                 : row.missing().stream().map(desk.tools().problemText()::say).collect(Collectors.joining("  "));
     }
 
+    /** Returns why a mix is to be checked again, as sentences; empty where it is not. */
+    String dueWords(RegisterRow row) {
+        return row.due().stream().map(desk.tools().problemText()::say).collect(Collectors.joining("  "));
+    }
+
     /** Returns how many mixes were covered over time; empty while there is no mix. */
     Optional<CoverageOverTime> overTime() {
         LocalDate today = desk.tools().today();

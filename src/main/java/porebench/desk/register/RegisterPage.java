@@ -139,6 +139,7 @@ public final class RegisterPage implements Screen {
                         .sortedBy(RegisterPage::meters),
                 day("register.tested", row -> row.trials().lastOn()),
                 new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
+                new ShownColumn<>(texts.get("register.due"), 170, model::dueWords),
                 new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
     }
 

@@ -2,6 +2,7 @@ package porebench.evidence.paper;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import porebench.evidence.plan.PlanText;
 import porebench.evidence.plan.PlannedTest;
 import porebench.evidence.plan.WeekPlan;
@@ -52,7 +53,9 @@ public record PlanSheet(
             return new Said(
                     text.say(test.need()),
                     text.say(test.risk()),
-                    test.doubts().stream().map(words::say).toList());
+                    Stream.concat(test.due().stream(), test.doubts().stream())
+                            .map(words::say)
+                            .toList());
         }
     }
 

@@ -3,6 +3,7 @@ package porebench.evidence.paper;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import porebench.evidence.RegisterRow;
 import porebench.method.ProblemText;
 import porebench.record.Laboratory;
@@ -29,11 +30,18 @@ public record RegisterList(
      * One line.
      *
      * @param row the mix as it stands
-     * @param missing what is due or missing, in words
+     * @param due why it is to be checked again, in words
+     * @param missing what is missing, in words; what is overdue among it
      */
-    public record Line(RegisterRow row, List<String> missing) {
+    public record Line(RegisterRow row, List<String> due, List<String> missing) {
         public Line {
+            due = List.copyOf(due);
             missing = List.copyOf(missing);
+        }
+
+        /** Returns what is due and what is missing, nothing twice. */
+        public List<String> all() {
+            return Stream.concat(due.stream(), missing.stream()).distinct().toList();
         }
     }
 
@@ -56,7 +64,9 @@ public record RegisterList(
                 day,
                 printed.stream()
                         .map(row -> new Line(
-                                row, row.missing().stream().map(words::say).toList()))
+                                row,
+                                row.due().stream().map(words::say).toList(),
+                                row.missing().stream().map(words::say).toList()))
                         .toList(),
                 all.size(),
                 RegisterRow.covered(all),

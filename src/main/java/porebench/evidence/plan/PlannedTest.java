@@ -26,6 +26,7 @@ import porebench.record.id.MixId;
  * @param trials how many trials are planned, at least 1
  * @param meter the meter; empty where the laboratory has none that can be trusted
  * @param weighOut what to weigh and to fetch; empty where the sample cannot be worked out
+ * @param due why its laboratory's rules ask for it beside the day on its card, the most pressing reason first
  * @param doubts what a person should look at before the test
  * @param place the day, who makes it, and how it came on the plan
  * @param risk how many of its loads are likely judged wrongly
@@ -43,10 +44,12 @@ public record PlannedTest(
         int trials,
         Optional<MeterId> meter,
         Optional<WeighOut> weighOut,
+        List<Problem> due,
         List<Problem> doubts,
         Place place,
         LoadsAtRisk risk) {
     public PlannedTest {
+        due = List.copyOf(due);
         doubts = List.copyOf(doubts);
     }
 

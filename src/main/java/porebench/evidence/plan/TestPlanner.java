@@ -56,6 +56,9 @@ final class TestPlanner {
                 trials,
                 meter.map(story -> story.meter().value().id()),
                 weighOut,
+                row.due().stream()
+                        .filter(why -> !why.field().equals("recheckBy"))
+                        .toList(),
                 doubts,
                 spot.place(),
                 risk);

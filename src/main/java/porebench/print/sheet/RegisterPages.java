@@ -93,7 +93,7 @@ public final class RegisterPages extends PrintedSheet {
                             trials.meters().stream().map(meter -> meter.text()).collect(Collectors.joining(", ")),
                             day(trials.lastOn()),
                             day(row.uncoveredSince())),
-                    line.missing());
+                    line.all());
         }
     }
 

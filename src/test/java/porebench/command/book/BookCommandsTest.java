@@ -252,7 +252,8 @@ class BookCommandsTest {
                         "firstTrialOn",
                         "lastTrialOn",
                         "withoutFactorSince",
-                        "missing")
+                        "missing",
+                        "due")
                 .containsEntry("state", "no factor")
                 .containsEntry("factorPercent", null)
                 .containsEntry("revision", null)
@@ -293,7 +294,7 @@ class BookCommandsTest {
         assertThat(lines.get(0))
                 .isEqualTo(
                         "mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
-                                + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions,group_id,tested_mix_id,expanded_u_pct,coverage_factor");
+                                + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions,group_id,tested_mix_id,expanded_u_pct,coverage_factor,due");
         assertThat(lines.get(1)).startsWith("M-1,Plain,,lapsed,0.4,1,2026-06-10,2027-06-10,3,");
         assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10.; ");
         assertThat(lines).hasSize(2);

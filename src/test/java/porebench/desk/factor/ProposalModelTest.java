@@ -125,7 +125,7 @@ class ProposalModelTest {
         assertThat(draft.content())
                 .startsWith("0.4 % air from M-1/1, in force from 2026-03-09 14:30, recheck by")
                 .endsWith("Reason: new ledge. Holds only: sand Alder only.");
-        NextStep next = NextStep.of(bench.evidence(), desk.tools().now());
+        NextStep next = NextStep.of(bench.evidence(), desk.tools().now(), Problem::code);
         assertThat(next).isEqualTo(new NextStep("next.draft-drafted", List.of("R. Vale"), 5));
         assertThat(codes(draft.why())).containsExactly("proposal.own-draft-checked");
         assertThat(codes(draft.against(ProposalModel.Act.PUT_IN_FORCE))).contains("proposal.not-checked");

@@ -138,7 +138,7 @@ public final class MixHead {
         state.setIcon(new StateMark(stands, 13));
         state.setText(MixCell.stateWords(texts, stands));
         state.setForeground(StateMark.colour(stands));
-        NextStep step = NextStep.of(evidence, now);
+        NextStep step = NextStep.of(evidence, now, desk.tools().problemText()::say);
         next.setText(texts.get(step.key(), step.values().toArray()));
         Optional<FactorIssue> inForce = evidence.inForceAt(now);
         factor.setText(inForce.map(

@@ -4,13 +4,16 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.desk.form.Days;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.OpenProposal;
+import porebench.evidence.Recheck;
 import porebench.method.FigureName;
+import porebench.method.Problem;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
 import porebench.record.id.SourceId;
@@ -32,8 +35,12 @@ public record NextStep(String key, List<String> values, int step) {
         values = List.copyOf(values);
     }
 
-    /** Returns what is next for a mix at a moment. */
-    public static NextStep of(Evidence evidence, LocalDateTime moment) {
+    /**
+     * Returns what is next for a mix at a moment.
+     *
+     * @param words says why a rule of the laboratory asks for a new test
+     */
+    public static NextStep of(Evidence evidence, LocalDateTime moment, Function<Problem, String> words) {
         Optional<NextStep> open = OpenProposal.of(evidence).map(version -> of(version.value()));
         if (open.isPresent()) {
             return open.get();
@@ -44,6 +51,11 @@ public record NextStep(String key, List<String> values, int step) {
         if (state == FactorState.IN_FORCE) {
             return new NextStep("next.in-force", List.of(recheckBy(begun)), 0);
         }
+        Optional<Problem> rule = rule(evidence, state, begun, day);
+        if (rule.isPresent()) {
+            String key = state == FactorState.LAPSED ? "next.lapsed-rule" : "next.recheck-rule";
+            return trials(evidence, key, List.of(words.apply(rule.get())));
+        }
         String why = reason(evidence, state, begun, day);
         return trials(evidence, "next." + why, values(evidence, state, begun, day));
     }
@@ -51,6 +63,15 @@ public record NextStep(String key, List<String> values, int step) {
     /** Returns what is next about a draft that is open. */
     private static NextStep of(FactorProposal open) {
         return new NextStep("next.draft-" + open.step().symbol(), List.of(open.by()), FACTOR);
+    }
+
+    /** Returns the rule that asks for a new test, where that is another one than the day on the card. */
+    private static Optional<Problem> rule(
+            Evidence evidence, FactorState state, Optional<FactorIssue> begun, LocalDate day) {
+        return begun.filter(any -> state == FactorState.LAPSED || state == FactorState.RECHECK_DUE)
+                .flatMap(issue -> evidence.recheck(issue).on(day).stream().findFirst())
+                .map(Recheck.Due::why)
+                .filter(why -> !why.field().equals("recheckBy"));
     }
 
     private static String recheckBy(Optional<FactorIssue> issue) {

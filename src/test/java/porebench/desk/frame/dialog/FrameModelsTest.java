@@ -61,7 +61,7 @@ class FrameModelsTest {
     })
     void everyStateSaysWhatIsNext(String mix, String key, int step) {
         Evidence evidence = Evidence.of(demo.desk.book(), new MixId(mix)).orElseThrow();
-        NextStep next = NextStep.of(evidence, DAY.atTime(12, 0));
+        NextStep next = NextStep.of(evidence, DAY.atTime(12, 0), Problem::code);
         assertThat(next.key()).isEqualTo(key);
         assertThat(next.step()).isEqualTo(step);
         assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
@@ -71,7 +71,9 @@ class FrameModelsTest {
     @Test
     void theChangedSourceIsNamed() {
         Evidence evidence = Evidence.of(demo.desk.book(), new MixId("HG-106")).orElseThrow();
-        assertThat(NextStep.of(evidence, DAY.atTime(12, 0)).values()).first().isEqualTo("S-09");
+        assertThat(NextStep.of(evidence, DAY.atTime(12, 0), Problem::code).values())
+                .first()
+                .isEqualTo("S-09");
     }
 
     @Test
