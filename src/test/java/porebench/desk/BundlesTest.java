@@ -30,6 +30,7 @@ import porebench.record.column.GroupColumns;
 import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
 import porebench.record.column.MixColumns;
+import porebench.record.column.ProductionColumns;
 import porebench.record.column.SourceColumns;
 import porebench.record.column.TrialColumns;
 import porebench.statistics.control.PhasedChart;
@@ -50,7 +51,9 @@ class BundlesTest {
                     "group",
                     GroupColumns.ALL,
                     "measured",
-                    MeasurementColumns.ALL),
+                    MeasurementColumns.ALL,
+                    "production",
+                    ProductionColumns.ALL),
             "trial",
             Map.of("trial", TrialColumns.ALL),
             "meter",

@@ -21,6 +21,9 @@ import porebench.record.column.Part;
 
 /** Reads a draft; what is missing or cannot be is noted under its field, in the words of the form. */
 public final class DraftReader implements CellReader {
+    /** The largest whole number: nine digits, as in a file. */
+    private static final int MOST = 999_999_999;
+
     private final TypedDraft draft;
     private final Numbers numbers;
     private final Function<Column<?, ?>, String> words;
@@ -212,10 +215,11 @@ public final class DraftReader implements CellReader {
     @Override
     public Optional<Integer> whole(Column<?, ?> column, int lowInclusive) {
         return word(column).flatMap(text -> {
-            Optional<Integer> number = Optional.of(text)
-                    .filter(digits -> digits.matches("[0-9]{1,9}"))
-                    .map(Integer::valueOf)
-                    .filter(whole -> whole >= lowInclusive);
+            Optional<Integer> number = numbers.parse(text)
+                    .filter(typed -> typed.stripTrailingZeros().scale() <= 0)
+                    .filter(typed -> typed.compareTo(BigDecimal.valueOf(lowInclusive)) >= 0)
+                    .filter(typed -> typed.compareTo(BigDecimal.valueOf(MOST)) <= 0)
+                    .map(BigDecimal::intValue);
             if (number.isEmpty()) {
                 error(column, "form.not-whole", words.apply(column), text, lowInclusive);
             }

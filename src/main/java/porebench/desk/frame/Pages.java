@@ -27,6 +27,7 @@ import porebench.desk.plan.PlanPage;
 import porebench.desk.register.EquipmentPage;
 import porebench.desk.register.GroupsPage;
 import porebench.desk.register.MetersPage;
+import porebench.desk.register.ProductionPage;
 import porebench.desk.register.RegisterPage;
 import porebench.desk.register.SourcesPage;
 import porebench.desk.sample.SamplePage;
@@ -127,6 +128,13 @@ public record Pages(
                                 "meter.title",
                                 () -> new MetersPage(desk, openMeter, openMix)),
                         late(desk, settings, "equipment", "register", "equipment.title", () -> new EquipmentPage(desk)),
+                        late(
+                                desk,
+                                settings,
+                                "production",
+                                "register",
+                                "production.title",
+                                () -> new ProductionPage(desk, openMix)),
                         late(
                                 desk,
                                 settings,

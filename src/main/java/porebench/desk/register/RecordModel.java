@@ -117,13 +117,19 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         return isAsShown ? draft.with(column, kept.text(column)).withUnit(column, kept.unit(column)) : draft;
     }
 
+    /** Returns a draft with the name of its record, where the form does not ask for it. */
+    TypedDraft named(TypedDraft draft) {
+        return draft;
+    }
+
     /** Reads a draft; its problems stand under the fields of the form. */
     final Answer<T> read(TypedDraft draft) {
-        DraftReader reader = new DraftReader(asKept(draft), desk().tools().numbers(), this::words);
+        TypedDraft named = named(asKept(draft));
+        DraftReader reader = new DraftReader(named, desk().tools().numbers(), this::words);
         Optional<T> record = columns().read(reader);
         requireMore(reader);
         List<Problem> problems = new ArrayList<>(reader.problems());
-        if (isNew() && find(typedName()).isPresent()) {
+        if (isNew() && find(named.text(columns().all().get(0)).strip()).isPresent()) {
             problems.add(alreadyThere(texts().get(what + ".word")));
         }
         if (record.isEmpty() || Problem.anyError(problems)) {
@@ -158,9 +164,14 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         return Optional.empty();
     }
 
-    /** Returns the newest version of every record, in the order of their ids. */
+    /** Asks for the newest version of every record that is listed, in the order in which they are. */
+    Question<List<Version<T>>> listed() {
+        return new Question.Newest<>(kind);
+    }
+
+    /** Returns the newest version of every record that is listed. */
     final List<Version<T>> rows() {
-        return desk().answer(new Question.Newest<>(kind)).orElse(List.of());
+        return desk().answer(listed()).orElse(List.of());
     }
 
     private Optional<Version<T>> find(String recordId) {
@@ -189,7 +200,8 @@ abstract class RecordModel<T extends Kept> extends RecordDraft<T> {
         }
     }
 
-    private void showNone() {
+    /** Shows no record; a draft before stays kept outside the lab book. */
+    final void showNone() {
         begun = false;
         turnAway();
         restart(Optional.empty(), blank.get());

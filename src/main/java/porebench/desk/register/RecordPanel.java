@@ -158,7 +158,7 @@ final class RecordPanel<T extends Kept> {
 
     /** Puts the caret where a record begins. */
     void focusFirst() {
-        fields.field(model.columns().all().get(0).field()).requestFocusInWindow();
+        fields.field(model.inForm().get(0).field()).requestFocusInWindow();
     }
 
     /** Makes what is said of the draft as a whole, which comes and goes below the buttons. */

@@ -22,6 +22,7 @@ import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Training;
 import porebench.record.book.Wording;
+import porebench.record.production.Spells;
 import porebench.store.chain.Canonical;
 import porebench.store.chain.ChainEnd;
 import porebench.store.chain.Entry;
@@ -80,6 +81,7 @@ public final class Keeping {
         if (problems.isEmpty()) {
             problems.addAll(mixing(drafts));
             problems.addAll(Photos.refusals(records, drafts));
+            problems.addAll(Spells.refusals(records, drafts));
         }
         return problems.isEmpty() ? DecidedOn.conflicts(drafts, records) : problems;
     }

@@ -24,6 +24,7 @@ import porebench.record.SheetPhoto;
 import porebench.record.Trial;
 import porebench.record.chain.ChainTaker;
 import porebench.record.chain.Head;
+import porebench.record.production.Spells;
 
 /** A lab book in memory, for tests of what stands above the store. */
 public final class MemoryLabBook implements LabBook {
@@ -103,6 +104,9 @@ public final class MemoryLabBook implements LabBook {
         }
         problems.addAll(Wording.refusals(this, drafts, who, why));
         problems.addAll(Photos.refusals(this, drafts));
+        if (problems.isEmpty()) {
+            problems.addAll(Spells.refusals(this, drafts));
+        }
         if (problems.isEmpty()) {
             problems.addAll(DecidedOn.conflicts(drafts, this));
         }

@@ -97,7 +97,12 @@ class ChainTest {
             Books.keep(book, SampleSources.measurement("S-1/m1", "S-1", LocalDate.of(2026, 3, 2), "2.65"));
             Books.keep(
                     book,
-                    SampleProduction.days("M-1/p1", "M-1", LocalDate.of(2026, 3, 2), LocalDate.of(2026, 3, 8), 5));
+                    SampleProduction.days(
+                            "p1",
+                            book.ids(RecordKind.MIX).get(0),
+                            LocalDate.of(2026, 3, 2),
+                            LocalDate.of(2026, 3, 8),
+                            5));
             Books.keep(book, SampleGroups.group("G-1", "M-2"));
             Books.keep(
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
