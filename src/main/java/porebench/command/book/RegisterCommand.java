@@ -209,7 +209,12 @@ public final class RegisterCommand extends BookCommand {
                                     ground.group().text(),
                                     ground.testedMix().text()))));
             said(page, "register.due", RegisterRow::due);
-            said(page, "register.missing", RegisterRow::missing);
+            said(
+                    page,
+                    "register.missing",
+                    row -> row.missing().stream()
+                            .filter(missing -> !row.due().contains(missing))
+                            .toList());
         }
 
         private void said(TextPage page, String title, Function<RegisterRow, List<Problem>> what) {

@@ -128,6 +128,7 @@ public final class RegisterPage implements Screen {
                 day("register.uncovered", RegisterRow::uncoveredSince),
                 since(),
                 day("register.recheck", RegisterRow::recheckBy),
+                new ShownColumn<>(texts.get("register.due"), 170, model::dueWords),
                 new ShownColumn<>(
                         texts.get("register.revision"),
                         50,
@@ -139,7 +140,6 @@ public final class RegisterPage implements Screen {
                         .sortedBy(RegisterPage::meters),
                 day("register.tested", row -> row.trials().lastOn()),
                 new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
-                new ShownColumn<>(texts.get("register.due"), 170, model::dueWords),
                 new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
     }
 
