@@ -3,16 +3,13 @@ package porebench.evidence.intake;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import porebench.method.Problem;
 import porebench.record.Kept;
 import porebench.record.Production;
@@ -21,21 +18,33 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Records;
 import porebench.record.id.MixId;
+import porebench.record.production.Spells;
 
 /** Holds the spells of production of an import against each other and against those that are there, once all are known. */
 final class ProductionIntake {
-    private final Map<String, Production> there;
-    private final Map<String, Production> coming = new LinkedHashMap<>();
+    private final Map<MixId, Map<String, Production>> there = new HashMap<>();
+    private final Map<String, Production> moved = new HashMap<>();
+    private final Map<MixId, Map<String, Production>> coming = new LinkedHashMap<>();
+    private final Map<String, Integer> order = new HashMap<>();
 
     private ProductionIntake(Records book, List<Draft> drafts) {
         drafts.stream()
                 .filter(draft -> draft.value() instanceof Production)
-                .forEach(draft -> coming.put(draft.value().recordId(), (Production) draft.value()));
-        Set<String> mixes =
-                coming.values().stream().map(spell -> spell.mixId().text()).collect(Collectors.toSet());
-        there = new HashMap<>();
-        book.latestOf(Belonging.PRODUCTION_OF_MIX, mixes)
-                .forEach(version -> there.put(version.value().recordId(), version.value()));
+                .map(draft -> (Production) draft.value())
+                .forEach(spell -> {
+                    order.put(spell.recordId(), order.size());
+                    moved.put(spell.recordId(), spell);
+                    of(coming, spell.mixId()).put(spell.recordId(), spell);
+                });
+        book.latestOf(
+                        Belonging.PRODUCTION_OF_MIX,
+                        coming.keySet().stream().map(MixId::text).toList())
+                .forEach(version ->
+                        of(there, version.value().mixId()).put(version.value().recordId(), version.value()));
+    }
+
+    private static Map<String, Production> of(Map<MixId, Map<String, Production>> all, MixId mix) {
+        return all.computeIfAbsent(mix, any -> new LinkedHashMap<>());
     }
 
     /** Returns what is wrong with a spell by itself, or because nobody knows its mix. */
@@ -65,46 +74,45 @@ final class ProductionIntake {
             return drafts;
         }
         ProductionIntake intake = new ProductionIntake(book, drafts);
-        for (MixId mix : intake.coming.values().stream()
-                .map(Production::mixId)
-                .distinct()
-                .toList()) {
-            Optional<Production> refused = intake.refused(mix);
-            while (refused.isPresent()) {
-                Production spell = refused.get();
-                Incoming one = Objects.requireNonNull(spells.get(spell.recordId()));
-                spell.checkBeside(intake.ofMix(mix)).ifPresent(problem -> problems.add(problem.at(one.place())));
-                intake.coming.remove(spell.recordId());
-                refused = intake.refused(mix);
+        boolean isRefused = true;
+        while (isRefused) {
+            // A refused correction stands where it stood before, perhaps of another mix.
+            isRefused = false;
+            for (MixId mix : List.copyOf(intake.coming.keySet())) {
+                for (Optional<Production> one = intake.refused(mix); one.isPresent(); one = intake.refused(mix)) {
+                    Production spell = one.get();
+                    Incoming from = Objects.requireNonNull(spells.get(spell.recordId()));
+                    spell.checkBeside(intake.ofMix(mix)).ifPresent(problem -> problems.add(problem.at(from.place())));
+                    of(intake.coming, mix).remove(spell.recordId());
+                    intake.moved.remove(spell.recordId());
+                    isRefused = true;
+                }
             }
         }
         return drafts.stream()
                 .filter(draft -> !(draft.value() instanceof Production)
-                        || intake.coming.containsKey(draft.value().recordId()))
+                        || intake.moved.containsKey(draft.value().recordId()))
                 .toList();
     }
 
     /** Returns the spells of a mix as they will be. */
     private Collection<Production> ofMix(MixId mix) {
-        Map<String, Production> all = new HashMap<>(there);
-        all.putAll(coming);
-        return all.values().stream().filter(spell -> spell.mixId().equals(mix)).toList();
+        Map<String, Production> all = new HashMap<>(of(there, mix));
+        all.keySet().removeAll(moved.keySet());
+        all.putAll(of(coming, mix));
+        return all.values();
     }
 
-    /** Returns the spell to be refused of the first two of a mix that overlap. */
+    /** Returns the spell to be refused of the first two of a mix that overlap: the one that comes in, or comes in later. */
     private Optional<Production> refused(MixId mix) {
-        List<Production> inOrder = new ArrayList<>(ofMix(mix));
-        inOrder.sort(Comparator.comparing(Production::firstDay).thenComparing(Production::id));
-        for (int i = 1; i < inOrder.size(); i++) {
-            Production earlier = inOrder.get(i - 1);
-            Production later = inOrder.get(i);
-            if (earlier.overlaps(later)) {
-                List<String> order = List.copyOf(coming.keySet());
-                return order.indexOf(earlier.recordId()) > order.indexOf(later.recordId())
-                        ? Optional.of(earlier)
-                        : Optional.of(later);
-            }
-        }
-        return Optional.empty();
+        return Spells.firstOverlap(ofMix(mix)).map(two -> {
+            Production earlier = two.get(0);
+            Production later = two.get(1);
+            return place(earlier) > place(later) ? earlier : later;
+        });
+    }
+
+    private int place(Production spell) {
+        return spell.equals(moved.get(spell.recordId())) ? order.getOrDefault(spell.recordId(), -1) : -1;
     }
 }

@@ -1,11 +1,15 @@
 package porebench.record.production;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import porebench.method.Problem;
 import porebench.record.MixDesign;
 import porebench.record.Production;
@@ -44,13 +48,29 @@ public final class Spells {
                 .filter(draft -> draft.value().kind() == RecordKind.MIX)
                 .forEach(draft -> known.add(draft.value().recordId()));
         List<Problem> problems = new ArrayList<>();
-        for (Production spell : coming.values()) {
-            if (!known.contains(spell.mixId().text())) {
-                problems.add(unknownMix(spell));
-            }
-            spell.checkBeside(all.values()).ifPresent(problems::add);
-        }
+        coming.values().stream()
+                .filter(spell -> !known.contains(spell.mixId().text()))
+                .forEach(spell -> problems.add(unknownMix(spell)));
+        all.values().stream()
+                .collect(Collectors.groupingBy(Production::mixId))
+                .values()
+                .forEach(ofMix -> firstOverlap(ofMix)
+                        .flatMap(two -> two.get(1).checkBeside(ofMix))
+                        .ifPresent(problems::add));
         return problems;
+    }
+
+    /** Returns the first two of some spells of a mix that share a day, the earlier one first; empty where none do. */
+    public static Optional<List<Production>> firstOverlap(Collection<Production> ofMix) {
+        List<Production> inOrder = ofMix.stream()
+                .sorted(Comparator.comparing(Production::firstDay).thenComparing(Production::id))
+                .toList();
+        for (int i = 1; i < inOrder.size(); i++) {
+            if (inOrder.get(i - 1).overlaps(inOrder.get(i))) {
+                return Optional.of(inOrder.subList(i - 1, i + 1));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Returns the refusal of a spell of a mix that nobody knows. */

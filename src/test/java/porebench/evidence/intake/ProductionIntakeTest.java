@@ -131,6 +131,18 @@ class ProductionIntakeTest {
                 .containsExactly("import.new-version", "production.overlaps", "production.overlaps");
     }
 
+    /** The move to the other mix is refused there: the spell stands where it stood, and its days are not free. */
+    @Test
+    void aRefusedMoveToAnotherMixLeavesNoDaysFree() {
+        Books.keep(bench.book, Samples.mix("M-2", "S-1", "S-2"));
+        keep(check(week("p1", 0), SampleProduction.days("q1", "M-2", DAY, DAY.plusDays(6), 5)));
+        Production moved = SampleProduction.days("p1", "M-2", DAY, DAY.plusDays(6), 5);
+        Intake.Result both = check(week("p2", 0), moved);
+        assertThat(both.drafts()).isEmpty();
+        assertThat(Books.codes(both.problems()))
+                .containsExactly("import.new-version", "production.overlaps", "production.overlaps");
+    }
+
     @Test
     void aSpellMovedToAnotherMixLeavesItsDaysFree() {
         Books.keep(bench.book, Samples.mix("M-2", "S-1", "S-2"));
