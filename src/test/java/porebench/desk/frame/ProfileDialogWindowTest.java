@@ -11,6 +11,7 @@ import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
@@ -29,6 +30,9 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.dialog.ProfileDialog;
 import porebench.desk.table.RowTable;
+import porebench.method.FigureName;
+import porebench.method.Profile;
+import porebench.record.LaboratoryProfile;
 
 /** Enter in the dialog of profiles never drops what was typed. */
 @NeedsDisplay
@@ -97,6 +101,35 @@ class ProfileDialogWindowTest {
         Keys.bringTo(() -> named(AbstractButton.class, "close"));
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> dialog().isEmpty())).isTrue();
+    }
+
+    /** The days of the year on which a season begins are typed as any other figure, and kept with the laboratory's own. */
+    @Test
+    void aRuleForRecheckingIsTypedAndKept() throws Exception {
+        Keys.bringTo(() -> named(JButton.class, "copy"));
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> named(JTextField.class, "title").isShowing()))
+                .isTrue();
+        RowTable<?> figures = named(RowTable.class, "figures");
+        int row = FigureName.RECHECK_SEASONS.ordinal();
+        Keys.bringTo(() -> figures);
+        EventThread.run(() -> figures.changeSelection(row, 1, false, false));
+        for (char c : "10-01".toCharArray()) {
+            keys.strike(c == '-' ? KeyEvent.VK_MINUS : KeyEvent.getExtendedKeyCodeForChar(c));
+        }
+        assertThat(EventThread.comes(() -> Keys.isTyping(figures, "10-01"))).isTrue();
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> !figures.isEditing() && "10-01".equals(figures.getValueAt(row, 1))))
+                .isTrue();
+        demo.asker.reasons.add("our rules");
+        Keys.bringTo(() -> named(JTextField.class, "title"));
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> !named(AbstractButton.class, "save").isEnabled()))
+                .as("it is kept")
+                .isTrue();
+        Profile kept =
+                demo.desk.book().latest(LaboratoryProfile.class).get(0).value().profile();
+        assertThat(kept.seasons().firstAfter(LocalDate.of(2026, 11, 25))).contains(LocalDate.of(2027, 10, 1));
     }
 
     @Test

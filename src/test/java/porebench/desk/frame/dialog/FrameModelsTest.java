@@ -20,15 +20,21 @@ import porebench.desk.Refused;
 import porebench.desk.frame.DemoDesk;
 import porebench.desk.frame.rail.NextStep;
 import porebench.evidence.Evidence;
+import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
 import porebench.method.Profile;
+import porebench.method.profile.Profiles;
 import porebench.record.LaboratoryProfile;
+import porebench.record.MixDesign;
 import porebench.record.RecordKind;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** What the window knows, on the demo laboratory in a real file, without a display. */
@@ -66,6 +72,34 @@ class FrameModelsTest {
         assertThat(next.step()).isEqualTo(step);
         assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
                 .doesNotContain("{");
+    }
+
+    /** HG-101 was tested in June 2026; a season begins in November. */
+    @Test
+    void theRuleThatAsksForANewTestIsNamed() {
+        LabBook book = demo.desk.book();
+        LaboratoryProfile own = new LaboratoryProfile(Profiles.standard()
+                .copyAs("own", "Own")
+                .with(FigureName.RECHECK_SEASONS, new Figure("11-01", "our rule", Mark.LABORATORY)));
+        Version<MixDesign> mix = book.latest(MixDesign.class, "HG-101").orElseThrow();
+        MixDesign design = mix.value();
+        MixDesign ours = new MixDesign(
+                design.id(),
+                design.title(),
+                design.batch(),
+                design.soakMinutes(),
+                design.airTolerancePercent(),
+                "own",
+                design.remarks(),
+                design.plant());
+        assertThat(book.keep(List.of(Draft.of(own), Draft.correcting(mix, ours)), "M. Sorrel", "our rules"))
+                .isEmpty();
+        NextStep next =
+                NextStep.of(Evidence.of(book, design.id()).orElseThrow(), DAY, ProblemText.in(Locale.ENGLISH)::say);
+        assertThat(next.key()).isEqualTo("next.recheck-rule.begin");
+        assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
+                .isEqualTo("A season began on 2026-11-01; the newest trial is of 2026-06-10. Weigh out a new sample and"
+                        + " make at least 3 trials.");
     }
 
     @Test
