@@ -34,7 +34,7 @@ import porebench.record.id.MixId;
 @Command(name = "group")
 public final class GroupCommand extends BookCommand {
     @ArgGroup(multiplicity = "1")
-    private Of of;
+    private Of of = new Of();
 
     /** What is asked about. */
     static final class Of {

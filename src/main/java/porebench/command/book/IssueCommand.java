@@ -50,7 +50,7 @@ import porebench.record.id.TrialId;
 @Command(name = "issue")
 public final class IssueCommand extends BookCommand {
     @ArgGroup(multiplicity = "1")
-    private Of of;
+    private Of of = new Of();
 
     /** What the factor is of. */
     static final class Of {
