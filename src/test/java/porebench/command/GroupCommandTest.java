@@ -117,7 +117,7 @@ class GroupCommandTest {
         assertThat(terminal.run("register", "--book", "book.porebench").out())
                 .contains("M-2: factor of group G-1, found on mix M-1");
         assertThat(run("register", "--out", "register.csv").status()).isZero();
-        assertThat(Files.readAllLines(folder.resolve("register.csv")).get(2)).endsWith(",G-1,M-1");
+        assertThat(Files.readAllLines(folder.resolve("register.csv")).get(2)).contains(",G-1,M-1,");
         assertThat(run("card", "--mix-id", "M-2", "--out", "card.pdf").status()).isZero();
         assertThat(run("verify").status()).isZero();
         // The same again is no second revision.
