@@ -94,8 +94,8 @@ class FrameModelsTest {
                 design.plant());
         assertThat(book.keep(List.of(Draft.of(own), Draft.correcting(mix, ours)), "M. Sorrel", "our rules"))
                 .isEmpty();
-        NextStep next =
-                NextStep.of(Evidence.of(book, design.id()).orElseThrow(), DAY, ProblemText.in(Locale.ENGLISH)::say);
+        NextStep next = NextStep.of(
+                Evidence.of(book, design.id()).orElseThrow(), DAY.atTime(12, 0), ProblemText.in(Locale.ENGLISH)::say);
         assertThat(next.key()).isEqualTo("next.recheck-rule.begin");
         assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
                 .isEqualTo("A season began on 2026-11-01; the newest trial is of 2026-06-10. Weigh out a new sample and"
