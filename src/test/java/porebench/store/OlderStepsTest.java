@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -24,28 +23,21 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
-import porebench.record.ChangeDecision;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
-import porebench.record.FactorOrigin;
 import porebench.record.FactorProposal;
 import porebench.record.FactorTerms;
-import porebench.record.Grounds;
 import porebench.record.MixDesign;
 import porebench.record.Production;
 import porebench.record.RecordKind;
-import porebench.record.SampleDecisions;
 import porebench.record.SampleEquipment;
-import porebench.record.SamplePlans;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Source;
 import porebench.record.SourceMeasurement;
-import porebench.record.StatedUncertainty;
-import porebench.record.TestPlan;
 import porebench.record.book.BookCheck;
 import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
@@ -316,82 +308,6 @@ class OlderStepsTest {
         try (LabBook book = Books.SHELF.open(old)) {
             assertThat(book.latest(Production.class, "M-1/p1").orElseThrow().value())
                     .isEqualTo(made);
-        }
-    }
-
-    /** The step only adds tables: what was there keeps its hashes, and plans are taken from then on. */
-    @Test
-    void aLabBookOfTheSixteenthStepTakesPlansFromThenOn() throws SQLException {
-        Path old = folder.resolve("old.porebench");
-        Head then;
-        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
-            Books.keep(book, Samples.source("S-9", Role.COARSE, "Ledge 1"));
-            then = book.head();
-        }
-        LocalDate day = LocalDate.of(2026, 11, 28);
-        TestPlan plan = SamplePlans.plan(
-                day,
-                SamplePlans.row("M-2", day.plusDays(1), "R. Vale", 4, "B-1", TestPlan.Mark.BY_HAND, "first"),
-                SamplePlans.row("M-1", day));
-        TestPlan other = SamplePlans.plan(day, SamplePlans.row("M-1", day));
-        try (LabBook book = Books.SHELF.open(old)) {
-            assertThat(book.head()).isEqualTo(then);
-            assertThat(book.latest(TestPlan.class)).isEmpty();
-            Books.keep(book, plan);
-            Books.correct(book, other);
-            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
-        }
-        try (LabBook book = Books.SHELF.open(old)) {
-            assertThat(book.history(TestPlan.class, "2026-11-28"))
-                    .extracting(version -> version.value())
-                    .containsExactly(plan, other);
-        }
-        assertThatThrownBy(() -> Books.sql(old, "UPDATE test_plan_row SET who = 'x'"))
-                .hasMessageContaining("never changed");
-        assertThatThrownBy(() -> Books.sql(old, "DELETE FROM test_plan")).hasMessageContaining("never removed");
-    }
-    /** The step adds tables and columns that say nothing of what was there, and takes decisions from then on. */
-    @Test
-    void aLabBookOfTheSixteenthStepTakesDecisionsAndUncertaintiesFromThenOn() throws SQLException {
-        Path old = folder.resolve("old.porebench");
-        FactorIssue before = Samples.issue("M-1", 1, "M-1/1", LocalDate.of(2026, 3, 9));
-        Head then;
-        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 16)).create(old)) {
-            Books.keep(
-                    book,
-                    Samples.source("S-1", Role.FINE, "Ledge 1"),
-                    Samples.mix("M-1", "S-1", "S-1"),
-                    Samples.determination("M-1/1", "M-1"),
-                    before);
-            then = book.head();
-        }
-        List<String> hashes = strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no");
-        ChangeDecision decision = SampleDecisions.keep("M-1/c1", "M-1");
-        FactorIssue kept = before.on(new Grounds(
-                Map.of(),
-                Map.of(),
-                List.of(),
-                FactorOrigin.HERE,
-                false,
-                Optional.empty(),
-                Optional.of(decision.id()),
-                Optional.of(new StatedUncertainty(
-                        new BigDecimal("0.12"), Optional.of(new BigDecimal("2.05")), FactorOrigin.IMPORTED))));
-        try (LabBook book = Books.SHELF.open(old)) {
-            assertThat(book.head()).isEqualTo(then);
-            assertThat(book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value())
-                    .isEqualTo(before);
-            Books.keep(book, decision);
-            Books.correct(book, kept);
-            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
-        }
-        assertThat(strings(old, "SELECT content_hash || hash FROM entry ORDER BY entry_no"))
-                .startsWith(hashes.toArray(String[]::new));
-        try (LabBook book = Books.SHELF.open(old)) {
-            assertThat(book.latest(ChangeDecision.class, "M-1/c1").orElseThrow().value())
-                    .isEqualTo(decision);
-            assertThat(book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value())
-                    .isEqualTo(kept);
         }
     }
 
