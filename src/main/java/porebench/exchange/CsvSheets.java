@@ -63,6 +63,7 @@ import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 import porebench.record.column.CardPrintColumns;
+import porebench.record.column.Columns;
 import porebench.record.column.DecisionColumns;
 import porebench.record.column.DeterminationColumns;
 import porebench.record.column.EquipmentColumns;
@@ -101,35 +102,29 @@ public final class CsvSheets implements LabSheets {
 
     /** All formats, in the order in which their records may refer to another. */
     static final List<Format<? extends Kept>> FORMATS = List.of(
-            new RowFormat<>(Laboratory.class, "laboratory.csv", LaboratoryColumns.ALL, List.of()),
+            rows(Laboratory.class, "laboratory.csv", LaboratoryColumns.ALL),
             new ProfileFormat(),
             SOURCES,
             EQUIPMENT,
-            new RowFormat<>(Meter.class, "meters.csv", MeterColumns.ALL, List.of("meter_id")),
+            rows(Meter.class, "meters.csv", MeterColumns.ALL, "meter_id"),
             CALIBRATIONS,
             MIX_DESIGNS,
-            new RowFormat<>(
-                    Determination.class, "determinations.csv", DeterminationColumns.ALL, List.of("determination_id")),
+            rows(Determination.class, "determinations.csv", DeterminationColumns.ALL, "determination_id"),
             TRIALS,
             new FactorIssueFormat(),
-            new RowFormat<>(
-                    CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, List.of("mix_id", "revision", "number")),
+            rows(CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, "mix_id", "revision", "number"),
             new StudyFormat(),
             PHOTOS,
-            new RowFormat<>(
-                    SourceMeasurement.class,
-                    "source-measurements.csv",
-                    MeasurementColumns.ALL,
-                    List.of("measurement_id")),
-            new RowFormat<>(Production.class, "production.csv", ProductionColumns.ALL, List.of("production_id")),
-            new RowFormat<>(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, List.of("group_id")),
+            rows(SourceMeasurement.class, "source-measurements.csv", MeasurementColumns.ALL, "measurement_id"),
+            rows(Production.class, "production.csv", ProductionColumns.ALL, "production_id"),
+            rows(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, "group_id"),
             new PlanFormat(),
-            new RowFormat<>(
-                    FactorProposal.class,
-                    "factor-proposals.csv",
-                    ProposalColumns.ALL,
-                    List.of("mix_id", "proposal_no")),
-            new RowFormat<>(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, List.of("decision_id")));
+            rows(FactorProposal.class, "factor-proposals.csv", ProposalColumns.ALL, "mix_id", "proposal_no"),
+            rows(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, "decision_id"));
+
+    private static <T extends Kept> Format<T> rows(Class<T> kind, String file, Columns<T> columns, String... key) {
+        return new RowFormat<>(kind, file, columns, List.of(key));
+    }
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {
