@@ -69,7 +69,12 @@ public final class DemoLaboratory implements DemoBook {
      */
     private static final Step NEW_LEDGE = new Step(
             "The airfield's mixes, tested with the new ledge",
-            in("new-ledge", "determinations.csv", "trial-sheet.csv", "factor-issues.csv"));
+            in("new-ledge", "determinations.csv", "trial-sheet.csv"));
+
+    /** What followed from it, and the tests of the week to come. */
+    private static final Step DECIDED = new Step(
+            "New factors, production and a plan of tests",
+            in("new-ledge", "factor-issues.csv", "production.csv", "test-plans.csv"));
 
     /** What is loaded and kept at once. */
     private record Step(String why, List<String> files) {}
@@ -80,7 +85,7 @@ public final class DemoLaboratory implements DemoBook {
 
     /** Returns the names of the demo's files, in the order in which they are loaded. */
     static List<String> files() {
-        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE)
+        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE, DECIDED)
                 .flatMap(step -> step.files().stream())
                 .toList();
     }
@@ -91,6 +96,8 @@ public final class DemoLaboratory implements DemoBook {
         load(book, AIRFIELD);
         load(book, LATER);
         load(book, NEW_LEDGE);
+        DemoDecisions.decide(book);
+        load(book, DECIDED);
     }
 
     /** Fills a lab book with the first eight mixes alone. */

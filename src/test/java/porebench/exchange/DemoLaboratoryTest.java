@@ -121,7 +121,7 @@ class DemoLaboratoryTest {
     @Test
     void itsFilesHaveNoProblems() {
         assertThat(DemoLaboratory.files())
-                .hasSize(21)
+                .hasSize(23)
                 .allSatisfy(
                         file -> assertThat(DemoLaboratory.read(file).problems()).isEmpty());
         assertThatThrownBy(() -> DemoLaboratory.read("other.csv")).isInstanceOf(IllegalArgumentException.class);

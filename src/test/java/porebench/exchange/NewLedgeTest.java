@@ -2,6 +2,7 @@ package porebench.exchange;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,12 +29,17 @@ import porebench.method.Problem;
 import porebench.method.forecast.Forecast;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.ChangeDecision;
+import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
+import porebench.record.Production;
+import porebench.record.TestPlan;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.MemoryLabBook;
 import porebench.record.book.Progress;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.MixId;
 import porebench.statistics.comparison.ComparisonPlan;
 import porebench.statistics.comparison.ComparisonVerdict;
@@ -83,7 +90,7 @@ class NewLedgeTest {
                 .collect(Collectors.toMap(row -> row.mixId().text(), RegisterRow::state));
         assertThat(states)
                 .containsOnly(
-                        entry("HG-109", FactorState.SOURCE_CHANGED),
+                        entry("HG-109", FactorState.IN_FORCE),
                         entry("HG-110", FactorState.IN_FORCE),
                         entry("HG-111", FactorState.SOURCE_CHANGED),
                         entry("HG-112", FactorState.IN_FORCE),
@@ -115,6 +122,39 @@ class NewLedgeTest {
         Comparison channel = comparison("HG-111");
         assertThat(channel.verdict()).isEqualTo(ComparisonVerdict.TEST_MORE);
         assertThat(channel.plan().after()).contains(new ComparisonPlan.More(2, 0));
+    }
+
+    @Test
+    void theDecisionsStandWithTheirComparisonsAndOneFactorIsKeptByThem() {
+        assertThat(book.latest(ChangeDecision.class))
+                .extracting(
+                        version -> version.value().mixId().text(),
+                        version -> version.value().choice(),
+                        version -> version.value().more())
+                .containsExactly(
+                        tuple("HG-109", ComparisonVerdict.KEEP, Optional.empty()),
+                        tuple("HG-110", ComparisonVerdict.REPLACE, Optional.empty()),
+                        tuple("HG-111", ComparisonVerdict.TEST_MORE, Optional.of(2)));
+        FactorIssue kept =
+                book.latest(FactorIssue.class, "HG-109/r2").orElseThrow().value();
+        assertThat(kept.grounds().keptBy().map(ChangeDecisionId::text)).contains("HG-109/c1");
+        assertThat(kept.factorPercent()).isEqualByComparingTo("0.3");
+    }
+
+    @Test
+    void theWeekToComeIsPlannedWithSomebodyForEachTest() {
+        TestPlan plan = book.latest(TestPlan.class).get(0).value();
+        assertThat(plan.from()).isEqualTo("2026-11-30");
+        assertThat(plan.rows())
+                .extracting(row -> row.mixId().text(), row -> row.who())
+                .containsExactly(
+                        tuple("HG-106", "M. Quist"),
+                        tuple("HG-111", "T. Ellwand"),
+                        tuple("HG-103", "T. Ellwand"),
+                        tuple("HG-108", "M. Quist"),
+                        tuple("HG-116", "J. Perrin-Vale"),
+                        tuple("HG-102", ""));
+        assertThat(book.latest(Production.class)).hasSize(32);
     }
 
     @Test
