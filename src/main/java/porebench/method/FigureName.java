@@ -151,6 +151,7 @@ public enum FigureName implements Symbolic {
     /** Returns whether a sheet of an own profile may be without it, as those from before it was known are. */
     public boolean mayBeAbsent() {
         return List.of(
+                        FACTOR_STEPS,
                         RECHECK_LOTS,
                         RECHECK_TONNES,
                         RECHECK_PRODUCTION_DAYS,

@@ -150,21 +150,24 @@ public final class IssueCommand extends BookCommand {
     /** Takes a step of a draft that is open, or drafts the next revision. */
     private CommandOutcome step(LabBook book, Evidence evidence, LaboratoryScatter scatter, IssueSteps.Step taken) {
         if (taken != IssueSteps.Step.DRAFT) {
-            return stepped(book, IssueSteps.take(taken, evidence, who.name(here()), reason, here().now()));
+            return stepped(
+                    book, evidence, scatter, IssueSteps.take(taken, evidence, who.name(here()), reason, here().now()));
         }
         Answer<Issuing.Decision> decision = decision(evidence, scatter);
         return decision.value()
-                .map(one -> stepped(book, Proposing.draft(evidence, scatter, one, here().now())))
+                .map(one -> stepped(book, evidence, scatter, Proposing.draft(evidence, scatter, one, here().now())))
                 .orElseGet(() -> CommandOutcome.refused(decision.problems()));
     }
 
-    private CommandOutcome stepped(LabBook book, Answer<Proposing.Taken> answer) {
+    private CommandOutcome stepped(
+            LabBook book, Evidence evidence, LaboratoryScatter scatter, Answer<Proposing.Taken> answer) {
         if (answer.value().isEmpty()) {
             return CommandOutcome.refused(answer.problems());
         }
         Proposing.Taken taken = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(taken.drafts(), who.name(here()), reason.strip()));
+        problems.addAll(book.keep(
+                IssueUncertainty.stated(evidence, scatter, taken.drafts()), who.name(here()), reason.strip()));
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }

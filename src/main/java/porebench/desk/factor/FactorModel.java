@@ -280,7 +280,7 @@ final class FactorModel extends DraftModel {
         if (answer.value().isEmpty()) {
             outcome.take(answer.problems());
         } else {
-            Stating.keep(desk, texts(), answer.value().get(), draft, why, outcome);
+            Stating.keep(desk, texts(), List.of(draft.apply(answer.value().get())), why, outcome);
         }
     }
 
@@ -295,10 +295,8 @@ final class FactorModel extends DraftModel {
         if (answer.value().isEmpty()) {
             outcome.take(answer.problems());
         } else {
-            desk.keep(
-                    answer.value().get(),
-                    draft().text(FactorIssueColumns.REASON).strip(),
-                    outcome);
+            String why = draft().text(FactorIssueColumns.REASON).strip();
+            Stating.keep(desk, texts(), answer.value().get(), why, outcome);
         }
     }
 

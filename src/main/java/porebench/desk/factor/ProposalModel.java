@@ -126,7 +126,7 @@ final class ProposalModel {
 
     private Answer<Proposing.Taken> take(Act act, String who, String said) {
         if (desk.evidence().isEmpty()) {
-            return Answer.refused(List.of());
+            return Answer.refused(List.of(Problem.missing("mix", RecordKind.MIX.word())));
         }
         Evidence evidence = desk.evidence().get();
         LocalDateTime now = desk.tools().now();
@@ -153,7 +153,7 @@ final class ProposalModel {
                     ? texts.get("draft.step."
                             + answer.value().get().proposal().step().symbol())
                     : said;
-            desk.keep(answer.value().get().drafts(), why, outcome);
+            Stating.keep(desk, texts, answer.value().get().drafts(), why, outcome);
         }
     }
 

@@ -1,7 +1,6 @@
 package porebench.desk.factor;
 
 import java.util.List;
-import java.util.function.Function;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.evidence.Evidence;
@@ -11,25 +10,23 @@ import porebench.method.Texts;
 import porebench.record.FactorIssue;
 import porebench.record.book.Draft;
 
-/** Keeps a revision with its uncertainty, which is worked out away from the window. */
+/** Keeps revisions with their uncertainty, which is worked out away from the window. */
 final class Stating {
     private Stating() {}
 
-    static void keep(
-            DeskModel desk,
-            Texts texts,
-            FactorIssue issue,
-            Function<FactorIssue, Draft> draft,
-            String why,
-            Outcome outcome) {
+    static void keep(DeskModel desk, Texts texts, List<Draft> drafts, String why, Outcome outcome) {
+        if (drafts.stream().noneMatch(draft -> draft.value() instanceof FactorIssue)) {
+            desk.keep(drafts, why, outcome);
+            return;
+        }
         Evidence evidence = desk.evidence().orElseThrow();
         LaboratoryScatter scatter = desk.scatter();
         desk.tools()
                 .tasks()
                 .await(
                         texts.get("stating"),
-                        progress -> IssueUncertainty.stated(evidence, scatter, issue),
-                        stated -> desk.keep(List.of(draft.apply(stated)), why, outcome),
+                        progress -> IssueUncertainty.stated(evidence, scatter, drafts),
+                        stated -> desk.keep(stated, why, outcome),
                         outcome::fail);
     }
 }

@@ -147,8 +147,20 @@ final class ForecastModel {
         List<Line> lines = mix.reading()
                 .mix()
                 .map(draft -> lines(Optional.empty(), draft, Optional.empty()))
-                .orElse(List.of());
+                .orElseGet(this::linesToCome);
         return new Shown(headline, "", false, lines, problems);
+    }
+
+    /** Returns the sources of the kept design without a figure, so that nothing below moves while the draft cannot be read. */
+    private List<Line> linesToCome() {
+        String unknown = texts.get("figure.unknown");
+        return mix
+                .base()
+                .map(kept -> lines(Optional.empty(), kept.value(), Optional.empty()))
+                .orElse(List.of())
+                .stream()
+                .map(line -> new Line(line.source(), unknown, unknown, unknown, unknown, unknown))
+                .toList();
     }
 
     private Shown shown(LaboratoryForecast laboratory, MixDesign draft) {

@@ -1,5 +1,7 @@
 package porebench.desk.register;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.Action;
@@ -36,6 +38,7 @@ final class MeasurementForm {
         form = new ColumnForm(model, desk.tools().problemText()).addAll(MeasurementModel.TYPED);
         // The form of the source has fields of the same names.
         MeasurementModel.TYPED.forEach(column -> form.field(column.field()).setName("measured." + column.field()));
+        nameMessages(form.panel());
         lines = new ProblemLines("measured.problems", desk.tools().problemText());
         drop = Commands.of(texts.get("measured.drop"), model::begin);
         JButton keep = Commands.button("measured.keep", Commands.of(texts.get("measured.keep"), this::keep));
@@ -52,6 +55,17 @@ final class MeasurementForm {
         panel.add(buttons);
         panel.add(lines.panel(), "wmin 0");
         model.history().onChange(this::refresh);
+    }
+
+    private static void nameMessages(Container parts) {
+        for (Component part : parts.getComponents()) {
+            if (part.getName() != null && part.getName().endsWith(".message")) {
+                part.setName("measured." + part.getName());
+            }
+            if (part instanceof Container inner) {
+                nameMessages(inner);
+            }
+        }
     }
 
     JComponent component() {

@@ -116,6 +116,7 @@ public final class RowTable<R> extends JTable {
         showing = true;
         try {
             if (getRowSorter() == null) {
+                sorter.allRowsChanged(); // those that came before it
                 setRowSorter(sorter);
             }
             rows.filter(sorter, sought, getLocale());

@@ -81,11 +81,13 @@ public final class ForecastTrials {
     private void add(MixDesign mix, String determination, List<JudgedTrial> trials, Function<String, String> names) {
         List<JudgedTrial> counted = trials.stream().filter(JudgedTrial::counts).toList();
         Map<String, Mass> held = new TreeMap<>();
+        Map<Volume, Optional<CorrectionSample>> samples = new HashMap<>();
         double[] factors = new double[counted.size()];
         for (int i = 0; i < factors.length; i++) {
             Readings readings = counted.get(i).trial().value().readings();
             factors[i] = counted.get(i).factorPercent().orElseThrow();
-            Optional<CorrectionSample> sample = sample(mix, readings.bowl().value());
+            Optional<CorrectionSample> sample =
+                    samples.computeIfAbsent(readings.bowl().value(), bowl -> sample(mix, bowl));
             if (sample.isEmpty()) {
                 return;
             }

@@ -130,6 +130,7 @@ public final class GroupIssuing {
             Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
             found.put(evidence.mix().value().id(), answer.problems());
             answer.value()
+                    .map(issue -> IssueUncertainty.stated(evidence, scatter, issue))
                     .map(issue -> issue.on(issue.grounds()
                             .of(Optional.of(new GroupGround(
                                     group.value().id(),

@@ -1,5 +1,6 @@
 package porebench.evidence.issue;
 
+import java.util.List;
 import java.util.Optional;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
@@ -9,6 +10,7 @@ import porebench.record.DecidedFigures;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.StatedUncertainty;
+import porebench.record.book.Draft;
 
 /** How uncertain a factor is when it is issued, stated with it for good: the one uncertainty that is quoted of its determination. */
 public final class IssueUncertainty {
@@ -32,6 +34,15 @@ public final class IssueUncertainty {
                 .flatMap(judged -> QuotedBudget.of(evidence, judged, laboratory))
                 .map(IssueUncertainty::of);
         return issue.on(issue.grounds().stating(stated));
+    }
+
+    /** Returns drafts in which every revision that is decided here says its uncertainty, as {@link #stated(Evidence, LaboratoryScatter, FactorIssue)}. */
+    public static List<Draft> stated(Evidence evidence, LaboratoryScatter laboratory, List<Draft> drafts) {
+        return drafts.stream()
+                .map(draft -> draft.value() instanceof FactorIssue issue && !draft.cameIn()
+                        ? new Draft(stated(evidence, laboratory, issue), draft.basedOn())
+                        : draft)
+                .toList();
     }
 
     private static StatedUncertainty of(BudgetResult result) {

@@ -245,6 +245,8 @@ class BookCommandsTest {
                         "inForceFrom",
                         "inForceAt",
                         "conditions",
+                        "groupId",
+                        "testedMix",
                         "recheckBy",
                         "countedTrials",
                         "plant",

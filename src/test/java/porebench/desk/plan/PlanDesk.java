@@ -12,7 +12,7 @@ import porebench.desk.Settings;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.print.PdfPress;
 import porebench.record.TestPlan;
 import porebench.record.book.MemoryLabBook;
@@ -29,7 +29,7 @@ final class PlanDesk {
     final DeskModel desk;
 
     PlanDesk() {
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         desk = new DeskModel(
                 new Tools(
                         new SqliteShelf(CLOCK),

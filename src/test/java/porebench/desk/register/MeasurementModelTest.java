@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.DeskModel;
 import porebench.desk.Refused;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.Problem;
 import porebench.record.SourceMeasurement;
 import porebench.record.book.MemoryLabBook;
@@ -28,7 +28,7 @@ class MeasurementModelTest {
     @BeforeEach
     void fillBook() {
         book = new MemoryLabBook(DAY);
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         desk = RegisterModelsTest.desk(book);
         sources = new SourcesModel(desk, RecordPage.texts(desk));
         model = new MeasurementModel(sources);

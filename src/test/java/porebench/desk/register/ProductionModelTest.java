@@ -19,7 +19,7 @@ import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
 import porebench.exchange.CsvSheets;
-import porebench.exchange.DemoLaboratory;
+import porebench.exchange.DemoYear;
 import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
@@ -49,7 +49,7 @@ class ProductionModelTest {
 
     @BeforeEach
     void open() {
-        new DemoLaboratory().fill(book);
+        new DemoYear().fill(book);
         Tools tools = new Tools(
                 new SqliteShelf(DAY),
                 new CsvSheets(),

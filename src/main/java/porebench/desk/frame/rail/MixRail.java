@@ -48,7 +48,7 @@ public final class MixRail {
     private static final String STYLE = "FlatLaf.styleClass";
 
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 10 10 8 6, fillx, wrap 1", "[grow,fill]", "[]6[]6[grow,fill]8[]2[]"));
+            new JPanel(new MigLayout("insets 10 10 8 6, fillx, wrap 1", "[grow,fill]", "[]6[]6[grow,fill]6[]2[]"));
     private final ShownMixes shown = new ShownMixes();
     private final JList<RegisterRow> list = new JList<>(shown) {
         private static final long serialVersionUID = 1L;
@@ -68,7 +68,7 @@ public final class MixRail {
     private final WrappedText nothing = new WrappedText("mixes.nothing", "quiet");
     private final JLabel count = Form.heading("", "quiet");
     private final JPanel registerGrid = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 2, gap 2 1, novisualpadding", "[grow,fill,0::,sg][grow,fill,0::,sg]"));
+            new MigLayout("insets 0, fillx, wrap 2, gap 2 0, novisualpadding", "[grow,fill,0::,sg][grow,fill,0::,sg]"));
     private final MixCell cell;
     private final MixSearch found;
     private final List<JToggleButton> entries = new ArrayList<>();
@@ -259,7 +259,7 @@ public final class MixRail {
         entry.setName("register." + page.name());
         entry.setHorizontalAlignment(SwingConstants.LEADING);
         entry.setToolTipText(page.title());
-        entry.setMargin(new Insets(2, 6, 2, 2));
+        entry.setMargin(new Insets(0, 6, 0, 2));
         entry.putClientProperty(STYLE, "entry");
         entry.addActionListener(event -> openRegister.accept(page));
         entries.add(entry);
