@@ -1,12 +1,17 @@
 package porebench.desk.table;
 
 import java.awt.Component;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.table.TableColumn;
 
 /** How wide the columns of a table have to be. */
 final class ColumnWidths {
+    private static final String LEAST = "columns.least";
+    private static final String WATCHED = "columns.watched";
     /** More rows than are seen at one look; all of many would take long each time the window changes. */
     private static final int LOOKED_AT = 40;
 
@@ -38,8 +43,42 @@ final class ColumnWidths {
         return widest;
     }
 
-    /** Returns how wide each column has to be to show what stands in it, and never wider than it is wanted. */
+    /**
+     * Returns how wide each column has to be to show what stands in it, and never wider than it is wanted. Layouts ask it again and again:
+     * it is measured once for the rows, headings and wanted widths there are.
+     */
     private static int[] least(JTable table) {
+        List<Object> of = new ArrayList<>(List.of(table.getFont(), table.getRowCount(), sorted(table)));
+        for (TableColumn column : Collections.list(table.getColumnModel().getColumns())) {
+            of.add(column.getPreferredWidth());
+            of.add(String.valueOf(column.getHeaderValue()));
+        }
+        if (table.getClientProperty(LEAST) instanceof Least known && known.of().equals(of)) {
+            return known.widths();
+        }
+        if (table.getClientProperty(WATCHED) == null) {
+            table.putClientProperty(WATCHED, true);
+            table.getModel().addTableModelListener(event -> table.putClientProperty(LEAST, null));
+            table.addPropertyChangeListener("UI", event -> table.putClientProperty(LEAST, null));
+        }
+        int[] measured = measured(table);
+        table.putClientProperty(LEAST, new Least(of, measured));
+        return measured;
+    }
+
+    private static List<?> sorted(JTable table) {
+        return table.getRowSorter() == null ? List.of() : table.getRowSorter().getSortKeys();
+    }
+
+    /**
+     * Widths that were measured.
+     *
+     * @param of what they were measured of
+     * @param widths the widths, not to be changed
+     */
+    private record Least(List<Object> of, int[] widths) {}
+
+    private static int[] measured(JTable table) {
         return IntStream.range(0, table.getColumnCount())
                 .map(at -> {
                     TableColumn place = table.getColumnModel().getColumn(at);
