@@ -15,6 +15,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import porebench.method.Profile;
 import porebench.method.profile.Profiles;
+import porebench.method.sample.CorrectionSample;
+import porebench.quantity.Volume;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
@@ -316,7 +318,14 @@ public final class EvidenceReader {
     public List<JudgedTrial> judge(Determination determination, Version<MixDesign> today, List<Version<Trial>> some) {
         Profile profile = profile(today);
         Optional<MixDesign> mix = then(MixDesign.class, today.value().recordId(), determination.mixVersion());
-        return some.stream().map(trial -> judge(trial, mix, profile)).toList();
+        Map<Volume, Optional<CorrectionSample>> samples = new HashMap<>();
+        return some.stream()
+                .map(trial -> judge(
+                        trial,
+                        mix,
+                        profile,
+                        bowl -> samples.computeIfAbsent(bowl, any -> JudgedTrial.sample(mix, any))))
+                .toList();
     }
 
     JudgedDetermination judge(
@@ -329,9 +338,13 @@ public final class EvidenceReader {
         return JudgedDetermination.of(determination, judged, division, profile);
     }
 
-    private JudgedTrial judge(Version<Trial> trial, Optional<MixDesign> mix, Profile profile) {
+    private JudgedTrial judge(
+            Version<Trial> trial,
+            Optional<MixDesign> mix,
+            Profile profile,
+            Function<Volume, Optional<CorrectionSample>> samples) {
         return Optional.ofNullable(bench.stories(profile).get(trial.value().meterId()))
-                .map(story -> JudgedTrial.of(trial, mix, story))
+                .map(story -> JudgedTrial.of(trial, mix, story, samples))
                 .orElseGet(() -> JudgedTrial.of(trial, mix, Optional.empty(), profile));
     }
 

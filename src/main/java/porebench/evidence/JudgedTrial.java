@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -16,6 +17,7 @@ import porebench.method.sample.CorrectionSample;
 import porebench.method.trial.Corrections;
 import porebench.method.trial.Expected;
 import porebench.method.trial.TrialFactor;
+import porebench.quantity.Volume;
 import porebench.record.Meter;
 import porebench.record.MixDesign;
 import porebench.record.Trial;
@@ -42,7 +44,10 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
             Version<Trial> trial, Optional<MixDesign> mix, Optional<Meter> meter, Profile profile) {
         return new JudgedTrial(
                 trial,
-                TrialFactor.of(trial.value().readings(), expected(trial.value(), mix, meter), profile),
+                TrialFactor.of(
+                        trial.value().readings(),
+                        expected(trial.value(), mix, meter, bowl -> sample(mix, bowl)),
+                        profile),
                 Optional.empty());
     }
 
@@ -57,13 +62,22 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
      * @param story what is known of its meter
      */
     public static JudgedTrial of(Version<Trial> trial, Optional<MixDesign> mix, MeterStory story) {
+        return of(trial, mix, story, bowl -> sample(mix, bowl));
+    }
+
+    /** Judges a trial as {@link #of(Version, Optional, MeterStory)}, its mix's correction sample being at hand. */
+    static JudgedTrial of(
+            Version<Trial> trial,
+            Optional<MixDesign> mix,
+            MeterStory story,
+            Function<Volume, Optional<CorrectionSample>> samples) {
         Trial made = trial.value();
         LocalDate day = made.testedAt().toLocalDate();
         Meter meter = story.meter().value();
         TrialFactor figures = TrialFactor.of(
                 made.readings(),
                 corrections(made, story, day),
-                expected(made, mix, Optional.of(meter)),
+                expected(made, mix, Optional.of(meter), samples),
                 story.profile());
         if (!story.isKeptOn(day)) {
             return new JudgedTrial(trial, figures, Optional.empty());
@@ -116,10 +130,18 @@ public record JudgedTrial(Version<Trial> trial, TrialFactor figures, Optional<Me
         };
     }
 
-    private static Expected expected(Trial trial, Optional<MixDesign> mix, Optional<Meter> meter) {
-        Optional<CorrectionSample> sample = mix.flatMap(design -> CorrectionSample.of(
-                        design.batch(), trial.readings().bowl().value())
-                .value());
+    /** Returns the correction sample of a mix for a bowl; empty where there is no mix or it has none. */
+    static Optional<CorrectionSample> sample(Optional<MixDesign> mix, Volume bowl) {
+        return mix.flatMap(design -> CorrectionSample.of(design.batch(), bowl).value());
+    }
+
+    private static Expected expected(
+            Trial trial,
+            Optional<MixDesign> mix,
+            Optional<Meter> meter,
+            Function<Volume, Optional<CorrectionSample>> samples) {
+        Optional<CorrectionSample> sample =
+                samples.apply(trial.readings().bowl().value());
         return new Expected(
                 sample.map(CorrectionSample::fine),
                 sample.map(CorrectionSample::coarse),
