@@ -64,6 +64,13 @@ public final class Proposing {
                         "proposal.is-checked",
                         version.value().recordId(),
                         version.value().by())));
+        // A draft does not hold the decision: what it becomes would not say by which decision it is kept.
+        decision.asDecided()
+                .ifPresent(id -> problems.add(Problem.error(
+                        "keptBy",
+                        "proposal.kept-by-decision",
+                        id.text(),
+                        decision.determinationId().text())));
         Answer<FactorIssue> made = Issuing.decided(evidence, scatter, decision);
         problems.addAll(made.problems());
         if (made.value().isEmpty() || Problem.anyError(problems)) {
