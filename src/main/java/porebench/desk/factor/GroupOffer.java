@@ -15,7 +15,6 @@ import porebench.record.FactorGroup;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
-import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
 
 /** The group for which the selected mix is tested, and what is issued for all its members with the decision of the form. */
@@ -45,13 +44,16 @@ final class GroupOffer {
         }
     }
 
-    /** Asks for all that is known to decide about a group. */
-    private record IssuingOf(MixId mix, DeterminationId basis) implements Question<Optional<GroupIssuing>> {
+    /** Asks what would be issued for the group by a decision; uncertainties are worked out, which takes its time. */
+    private record IssuedBy(MixId mix, Issuing.Decision decision) implements Question<Answer<GroupIssuing.Issued>> {
         @Override
-        public Optional<GroupIssuing> answer(Reading seen) {
+        public Answer<GroupIssuing.Issued> answer(Reading seen) {
             return new TestedFor(mix)
                     .answer(seen)
-                    .map(group -> new GroupIssuing(seen.standing()::each, seen.scatter(), group, basis));
+                    .map(group -> new GroupIssuing(
+                                    seen.standing()::each, seen.scatter(), group, decision.determinationId())
+                            .issue(decision))
+                    .orElseGet(() -> Answer.refused(List.of(Problem.error("group", "issue.group-gone"))));
         }
     }
 
@@ -61,10 +63,7 @@ final class GroupOffer {
      * @param then hears what would be issued, or why nothing can be
      */
     void decide(Issuing.Decision decision, Consumer<Answer<GroupIssuing.Issued>> then) {
-        desk.ask(
-                new IssuingOf(desk.selected().orElseThrow(), decision.determinationId()),
-                found -> then.accept(found.map(issuing -> issuing.issue(decision))
-                        .orElseGet(() -> Answer.refused(List.of(Problem.error("group", "issue.group-gone"))))));
+        desk.ask(new IssuedBy(desk.selected().orElseThrow(), decision), then);
     }
 
     /** Keeps what is issued for a group, all of it or nothing; the outcome hears why nothing was. */
