@@ -281,6 +281,7 @@ class ArchitectureTest {
                     "java..",
                     "javax.swing..",
                     "javax.print..",
+                    "javax.crypto..",
                     "javax.imageio..",
                     "javax.accessibility..",
                     "javax.sql..",

@@ -38,6 +38,7 @@ import porebench.command.bench.RiskCommand;
 import porebench.command.bench.SampleCommand;
 import porebench.command.bench.SimulateCommand;
 import porebench.command.book.BackupCommand;
+import porebench.command.book.CardCheckCommand;
 import porebench.command.book.CardCommand;
 import porebench.command.book.DemoCommand;
 import porebench.command.book.ExportCommand;
@@ -121,6 +122,7 @@ public final class PorebenchCommands {
         COMMANDS.put("forecast", ForecastCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("card-check", CardCheckCommand::new);
         COMMANDS.put("photo", PhotoCommand::new);
         COMMANDS.put("source", SourceCommand::new);
         COMMANDS.put("group", GroupCommand::new);

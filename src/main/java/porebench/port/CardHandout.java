@@ -8,6 +8,7 @@ import java.util.Optional;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
 import porebench.evidence.Moments;
+import porebench.evidence.paper.CardSeal;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -138,7 +139,8 @@ public final class CardHandout {
         Optional<Laboratory> laboratory =
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
         return Answer.of(
-                FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment()),
+                FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment())
+                        .sealedBy(CardSeal.of(book, issue)),
                 refusal.stream().map(Problem::asWarning).toList());
     }
 

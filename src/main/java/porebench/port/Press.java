@@ -1,11 +1,13 @@
 package porebench.port;
 
 import java.awt.image.BufferedImage;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import porebench.evidence.paper.Printed;
+import porebench.method.Answer;
 import porebench.record.book.Progress;
 
 /**
@@ -65,6 +67,15 @@ public interface Press {
         } catch (CancellationException ended) {
             return false;
         }
+    }
+
+    /**
+     * Reads the texts of the codes of squares in a photo or picture, each once.
+     *
+     * @return refused when the file cannot be read, is no picture, or shows no code
+     */
+    default Answer<List<String>> codes(Path picture) {
+        throw new UnsupportedOperationException("this press reads no pictures");
     }
 
     /**

@@ -5,6 +5,7 @@ import java.awt.image.BufferedImage;
 import java.awt.print.PrinterJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -31,6 +32,7 @@ import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
+import porebench.method.Answer;
 import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
 import porebench.port.Paper;
@@ -40,6 +42,7 @@ import porebench.port.Waiting;
 import porebench.print.calibration.CalibrationFormPages;
 import porebench.print.calibration.CalibrationPages;
 import porebench.print.card.CardPage;
+import porebench.print.code.CodePicture;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
@@ -157,6 +160,11 @@ public final class PdfPress implements Press {
                                     file.path().toString()),
                     failure);
         }
+    }
+
+    @Override
+    public Answer<List<String>> codes(Path picture) {
+        return CodePicture.read(picture);
     }
 
     private synchronized byte[] compose(Printed what, Paper paper, Locale locale) {

@@ -338,6 +338,11 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
+    public Optional<String> firstHash(RecordKind kind, String recordId) {
+        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).firstHash(kind, recordId)));
+    }
+
+    @Override
     public BookCheck check(Optional<Head> noted, Progress progress) {
         return doing(Task.READ, () -> session.read(handle -> Inspection.full(handle, file.steps(), noted, progress)));
     }

@@ -19,6 +19,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.evidence.FactorState;
+import porebench.evidence.paper.CardCheck;
 import porebench.method.Role;
 import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
@@ -62,6 +63,9 @@ class TextsTest {
         for (FactorProposal.Step step : FactorProposal.Step.values()) {
             used.add("issue.step." + step.symbol());
         }
+        for (CardCheck.Verdict verdict : CardCheck.Verdict.values()) {
+            used.add("cardcheck." + verdict.symbol());
+        }
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
@@ -77,7 +81,7 @@ class TextsTest {
                 .flatMap(reason -> Stream.of("stats." + reason.symbol(), "interlab." + reason.symbol()))
                 .forEach(used::add);
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|photo|register|import"
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|cardcheck|photo|register|import"
                         + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());

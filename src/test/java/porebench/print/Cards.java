@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.evidence.CardState;
+import porebench.evidence.paper.CardSeal;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.MeterType;
 import porebench.method.air.PassWindow;
@@ -50,7 +51,8 @@ public final class Cards {
                 card.divisionPercent(),
                 card.window(),
                 card.rule(),
-                card.head());
+                card.head())
+                .sealedBy(card.seal());
     }
 
     /** Returns a card whose doubts these people took on, each for two trials, with a reason. */
@@ -120,7 +122,8 @@ public final class Cards {
                 card.divisionPercent(),
                 card.window(),
                 card.rule(),
-                card.head());
+                card.head())
+                .sealedBy(card.seal());
     }
 
     /** Returns a card of another revision. */
@@ -149,7 +152,8 @@ public final class Cards {
                 card.divisionPercent(),
                 card.window(),
                 card.rule(),
-                card.head());
+                card.head(),
+                card.seal());
     }
 
     public static FactorCard wetSieved(FactorCard card) {
@@ -208,7 +212,8 @@ public final class Cards {
                 card.divisionPercent(),
                 card.window(),
                 card.rule(),
-                card.head());
+                card.head())
+                .sealedBy(card.seal());
     }
 
     private static FactorCard card(
@@ -236,7 +241,8 @@ public final class Cards {
                 division,
                 PassWindow.of(factor, target, tolerance, division, new BigDecimal(figures[4]), Profiles.standard()),
                 Profiles.standard().title(),
-                HEAD);
+                HEAD)
+                .sealedBy(Optional.of(new CardSeal(mixId + "/r3", "3f2a91c077de0b1c".repeat(4))));
     }
 
     private static FactorIssue issue(String mixId, BigDecimal factor, boolean longNames) {

@@ -6,6 +6,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.paper.CardSeal;
 import porebench.evidence.paper.FactorCard;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
@@ -49,7 +50,8 @@ final class LookedCard {
                         issue,
                         desk.laboratory(),
                         head,
-                        desk.tools().now()));
+                        desk.tools().now()))
+                .map(known -> known.sealedBy(desk.answer(new SealOf(issue)).flatMap(seal -> seal)));
     }
 
     Optional<FactorCard> card() {
@@ -72,6 +74,14 @@ final class LookedCard {
                 desk.tools().now(),
                 desk.person(),
                 why);
+    }
+
+    /** Asks for what seals the cards of a revision; one that is only being prepared has no seal yet. */
+    private record SealOf(FactorIssue issue) implements Question<Optional<CardSeal>> {
+        @Override
+        public Optional<CardSeal> answer(Reading seen) {
+            return CardSeal.of(seen.book(), issue);
+        }
     }
 
     /** Asks for the cards of a mix that left the laboratory. */

@@ -40,6 +40,7 @@ import porebench.record.id.MixId;
  * @param window readings and the air content they mean, and which of them pass
  * @param rule where the reporting rule stands, for people to look it up
  * @param head how far the lab book reached when the card was made
+ * @param seal what its plain text is sealed with; empty where no lab book holds the revision
  */
 public record FactorCard(
         Optional<Laboratory> laboratory,
@@ -56,7 +57,8 @@ public record FactorCard(
         BigDecimal divisionPercent,
         PassWindow window,
         String rule,
-        Head head)
+        Head head,
+        Optional<CardSeal> seal)
         implements Printed {
     public FactorCard {
         sources = List.copyOf(sources);
@@ -93,7 +95,29 @@ public record FactorCard(
                 divisionPercent,
                 window,
                 rule,
-                head);
+                head,
+                Optional.empty());
+    }
+
+    /** Returns this card with what its plain text is sealed with. */
+    public FactorCard sealedBy(Optional<CardSeal> other) {
+        return new FactorCard(
+                laboratory,
+                mixId,
+                mixTitle,
+                sources,
+                issue,
+                state,
+                lastDay,
+                until,
+                wetSieved,
+                targetAirPercent,
+                airTolerancePercent,
+                divisionPercent,
+                window,
+                rule,
+                head,
+                other);
     }
 
     /**
@@ -130,7 +154,8 @@ public record FactorCard(
                 scale.divisionPercent(),
                 PassWindow.of(issue.factorPercent(), target, tolerance, scale.divisionPercent(), top, profile),
                 profile.title(),
-                head);
+                head,
+                Optional.empty());
     }
 
     /** Returns when a later revision begins, where that is known and comes before the day to recheck by has passed. */

@@ -70,6 +70,14 @@ public interface LabBook extends Records, AutoCloseable {
     Head head();
 
     /**
+     * Returns the hash, whole, of the entry by which a record was first kept: a secret of the lab book, by which what leaves it is
+     * sealed. Empty when there is no such record.
+     */
+    default Optional<String> firstHash(RecordKind kind, String recordId) {
+        return Optional.empty();
+    }
+
+    /**
      * Checks the whole lab book; nothing that is wrong in one place stops the report about the others.
      *
      * @param noted how far the lab book reached once, as a card or evidence says; empty when no such note is at hand

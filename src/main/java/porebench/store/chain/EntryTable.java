@@ -77,6 +77,17 @@ public final class EntryTable {
         return last().map(last -> Head.of(last.computedHash(), count())).orElse(Head.EMPTY);
     }
 
+    /** Returns the hash of the entry by which a record was first kept; empty when there is no such record. */
+    public Optional<String> firstHash(RecordKind kind, String recordId) {
+        try (Query query = handle.createQuery(
+                "SELECT hash FROM entry WHERE kind = :kind AND record_id = :record_id AND version = 1")) {
+            return query.bind("kind", kind.symbol())
+                    .bind("record_id", recordId)
+                    .mapTo(String.class)
+                    .findFirst();
+        }
+    }
+
     /** Returns the newest version that a record had before an entry, 0 when there was none. */
     public int versionBefore(Entry entry) {
         try (Query query = handle.createQuery("SELECT coalesce(max(version), 0) FROM entry"

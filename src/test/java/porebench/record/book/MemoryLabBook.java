@@ -139,6 +139,14 @@ public final class MemoryLabBook implements LabBook {
         return new Head(String.format(Locale.ROOT, "%016x", changes), changes);
     }
 
+    /** A lab book in memory has no hashes; what stands here is no secret, and as long as one. */
+    @Override
+    public Optional<String> firstHash(RecordKind kind, String recordId) {
+        return page(kind).containsKey(recordId)
+                ? Optional.of(String.format(Locale.ROOT, "%064x", (kind + recordId).hashCode() & 0xFFFFFFFFL))
+                : Optional.empty();
+    }
+
     @Override
     public BookCheck check(Optional<Head> noted, Progress progress) {
         return new BookCheck(true, true, head(), Map.of(), List.of(), List.of());

@@ -1,0 +1,136 @@
+package porebench.evidence.paper;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import porebench.evidence.CardState;
+import porebench.evidence.Evidence;
+import porebench.method.Problem;
+import porebench.quantity.Symbolic;
+import porebench.record.CardPrint;
+import porebench.record.FactorIssue;
+import porebench.record.book.Belonging;
+import porebench.record.book.LabBook;
+import porebench.record.id.MixId;
+
+/**
+ * What a lab book finds about the text of a card, as its code of squares, a phone or a person gives it.
+ *
+ * <p>An unaltered text was made with the key of its revision: by this laboratory's program, or by somebody who can read its lab book.
+ * It says nothing about the paper: a text copied letter for letter is unaltered too.
+ *
+ * @param verdict what is to be thought of the text
+ * @param issue the revision that it names; empty where the lab book holds none of that name
+ * @param state how it stands with the cards of that revision now
+ * @param copies how many cards, files and marked copies of the revision left the laboratory
+ * @param problems why the text is no card to work by; warnings where it is one, or was
+ */
+public record CardCheck(
+        Verdict verdict, Optional<FactorIssue> issue, Optional<CardState> state, int copies, List<Problem> problems) {
+    private static final Pattern SEALED = Pattern.compile("(.*\\[.+/r[1-9]\\d{0,8}] ?)(\\S{4}-?\\S{4})", Pattern.DOTALL);
+    private static final Pattern NAME = Pattern.compile("(.+)/r([1-9]\\d{0,8})]");
+    private static final String FIELD = "text";
+
+    public CardCheck {
+        problems = List.copyOf(problems);
+    }
+
+    /** What is to be thought of a text. */
+    public enum Verdict implements Symbolic {
+        /** It is what this laboratory's program wrote. */
+        UNALTERED,
+        /** It is what the program wrote, in a training book or on simulated trials: no card to work by. */
+        TRAINING,
+        /** Its code is not that of the text. */
+        ALTERED,
+        /** It names a revision that the lab book does not hold. */
+        UNKNOWN,
+        /** It does not end in a code, as that of a card older than the codes does not. */
+        NO_CODE
+    }
+
+    /**
+     * Looks at a text.
+     *
+     * @param moment the day and time it is, by the laboratory's clock
+     */
+    public static CardCheck of(LabBook book, String text, LocalDateTime moment) {
+        Matcher matcher = SEALED.matcher(CheckCode.normal(text));
+        if (!matcher.matches()) {
+            return without(Verdict.NO_CODE, Problem.error(FIELD, "cardcheck.no-code"));
+        }
+        String body = matcher.group(1);
+        Optional<CheckCode> code = CheckCode.parse(matcher.group(2));
+        Optional<Found> found = found(book, body);
+        if (found.isEmpty()) {
+            return without(
+                    Verdict.UNKNOWN,
+                    Problem.error(FIELD, "cardcheck.unknown", body.substring(body.lastIndexOf('[') + 1, body.lastIndexOf(']'))));
+        }
+        Found card = found.get();
+        boolean fits = code.equals(Optional.of(CheckCode.of(card.seal().key(), body)));
+        return card.checked(book, fits, moment);
+    }
+
+    /** Returns whether a text ends as that of a card does: in the name of a revision and a code, right or wrong. */
+    public static boolean isSealed(String text) {
+        return SEALED.matcher(CheckCode.normal(text)).matches();
+    }
+
+    private static CardCheck without(Verdict verdict, Problem problem) {
+        return new CardCheck(verdict, Optional.empty(), Optional.empty(), 0, List.of(problem));
+    }
+
+    /** Finds the revision that the brackets at the end name; the name of a mix may have brackets itself. */
+    private static Optional<Found> found(LabBook book, String body) {
+        for (int from = body.lastIndexOf('['); from >= 0; from = body.lastIndexOf('[', from - 1)) {
+            Matcher named = NAME.matcher(body.substring(from + 1).stripTrailing());
+            if (named.matches()) {
+                MixId mix = new MixId(named.group(1));
+                String name = FactorIssue.idOf(mix, Integer.parseInt(named.group(2)));
+                Optional<FactorIssue> issue =
+                        book.latest(FactorIssue.class, name).map(version -> version.value());
+                Optional<CardSeal> seal = CardSeal.of(book, name);
+                if (issue.isPresent() && seal.isPresent()) {
+                    return Optional.of(new Found(mix, issue.get(), seal.get()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private record Found(MixId mix, FactorIssue issue, CardSeal seal) {
+        CardCheck checked(LabBook book, boolean fits, LocalDateTime moment) {
+            Optional<Evidence> evidence = Evidence.of(book, mix);
+            boolean training = book.isTraining() || issue.isSimulated();
+            Verdict verdict = !fits ? Verdict.ALTERED : training ? Verdict.TRAINING : Verdict.UNALTERED;
+            List<Problem> problems = new ArrayList<>();
+            if (verdict == Verdict.ALTERED) {
+                problems.add(Problem.error(FIELD, "cardcheck.altered", seal.name()));
+            }
+            if (verdict == Verdict.TRAINING) {
+                problems.add(Problem.error(FIELD, "cardcheck.training", seal.name()));
+            }
+            evidence.flatMap(known -> CardState.refusal(known, issue, moment))
+                    .map(Problem::asWarning)
+                    .ifPresent(problems::add);
+            int copies = (int) book.latestOf(Belonging.PRINTS_OF_MIX, mix.text()).stream()
+                    .map(version -> version.value())
+                    .filter(print -> print.revision() == issue.revision())
+                    .filter(print -> print.way() != CardPrint.Way.NOT_RELEASED)
+                    .count();
+            if (fits && copies == 0) {
+                problems.add(Problem.warning(FIELD, "cardcheck.none-left", seal.name()));
+            }
+            return new CardCheck(
+                    verdict,
+                    Optional.of(issue),
+                    evidence.map(known -> CardState.of(known, issue, moment)),
+                    copies,
+                    problems);
+        }
+    }
+}
