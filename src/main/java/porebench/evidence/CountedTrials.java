@@ -12,7 +12,7 @@ import porebench.record.id.SourceId;
 import porebench.statistics.summary.Summary;
 
 /**
- * The trials of a determination that count, as columns: all that the laboratory's scatter asks of them.
+ * The trials of a determination that count, as columns: all that the laboratory's scatter and its forecast ask of them.
  *
  * @param id the determination
  * @param mixId its mix
@@ -21,6 +21,7 @@ import porebench.statistics.summary.Summary;
  * @param types on which type of meter each trial was made, in the order in which they were made
  * @param occasions on which occasion each was made: the same text for the same day, operator and meter
  * @param factors the factor of each, in % air, not rounded
+ * @param bowl what stood in the bowl
  */
 public record CountedTrials(
         DeterminationId id,
@@ -29,7 +30,8 @@ public record CountedTrials(
         Map<SourceId, Integer> sourceVersions,
         List<MeterType> types,
         List<String> occasions,
-        double[] factors) {
+        double[] factors,
+        InTheBowl bowl) {
     public CountedTrials {
         sourceVersions = Map.copyOf(sourceVersions);
         types = List.copyOf(types);
@@ -42,13 +44,13 @@ public record CountedTrials(
         }
     }
 
-    /** Returns those of a judged determination. */
+    /** Returns those of a judged determination; what stood in the bowl is left open. */
     public static CountedTrials of(JudgedDetermination judged) {
-        return of(judged, judged.determination().value().sourceVersions());
+        return of(judged, judged.determination().value().sourceVersions(), InTheBowl.UNKNOWN);
     }
 
     /** Returns those of a judged determination, made of sources in some versions. */
-    static CountedTrials of(JudgedDetermination judged, Map<SourceId, Integer> sourceVersions) {
+    static CountedTrials of(JudgedDetermination judged, Map<SourceId, Integer> sourceVersions, InTheBowl bowl) {
         Determination determination = judged.determination().value();
         List<JudgedTrial> counted =
                 judged.trials().stream().filter(JudgedTrial::counts).toList();
@@ -63,7 +65,8 @@ public record CountedTrials(
                 counted.stream().map(OccasionScatter::occasion).toList(),
                 counted.stream()
                         .mapToDouble(trial -> trial.factorPercent().orElseThrow())
-                        .toArray());
+                        .toArray(),
+                bowl);
     }
 
     /** Returns the factor of each trial, in % air. */
@@ -109,7 +112,8 @@ public record CountedTrials(
                 && sourceVersions.equals(that.sourceVersions)
                 && types.equals(that.types)
                 && occasions.equals(that.occasions)
-                && Arrays.equals(factors, that.factors);
+                && Arrays.equals(factors, that.factors)
+                && bowl.equals(that.bowl);
     }
 
     @Override

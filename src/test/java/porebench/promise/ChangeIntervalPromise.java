@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import porebench.evidence.CountedTrials;
+import porebench.evidence.InTheBowl;
 import porebench.evidence.LaboratoryScatter;
 import porebench.method.MeterType;
 import porebench.record.id.DeterminationId;
@@ -132,6 +133,7 @@ final class ChangeIntervalPromise implements Promise {
                 Map.of(new SourceId("S-" + mix), 1),
                 Collections.nCopies(read.length, MeterType.B),
                 Collections.nCopies(read.length, LocalDate.EPOCH.plusDays(set).toString()),
-                read);
+                read,
+                InTheBowl.UNKNOWN);
     }
 }

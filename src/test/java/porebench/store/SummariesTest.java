@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -12,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.RegisterRow;
@@ -85,6 +87,10 @@ class SummariesTest {
         LaboratoryScatter scatter = LaboratoryScatter.ofCounted(
                 all.stream().flatMap(each -> each.counted().stream()).toList());
         assertThat(standing.scatter().sets()).isEqualTo(scatter.sets());
+        List<CountedTrials> counted = new ArrayList<>();
+        standing.eachCounted(counted::add);
+        assertThat(counted)
+                .isEqualTo(all.stream().flatMap(each -> each.counted().stream()).toList());
         for (MeterType type : MeterType.values()) {
             for (Evidence evidence : all) {
                 evidence.determinations()

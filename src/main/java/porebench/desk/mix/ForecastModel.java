@@ -21,7 +21,6 @@ import porebench.quantity.MassUnit;
 import porebench.quantity.VolumeUnit;
 import porebench.record.MixDesign;
 import porebench.record.book.LabBook;
-import porebench.record.book.Progress;
 import porebench.record.book.Version;
 
 /**
@@ -50,7 +49,7 @@ final class ForecastModel {
     record OfAllTrials() implements Question<Answer<LaboratoryForecast>> {
         @Override
         public Answer<LaboratoryForecast> answer(Reading seen) {
-            return ForecastTrials.of(seen.book(), Progress.UNHEARD);
+            return ForecastTrials.of(seen.standing());
         }
     }
 

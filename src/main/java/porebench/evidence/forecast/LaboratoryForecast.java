@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import porebench.evidence.InTheBowl;
 import porebench.method.Answer;
 import porebench.method.forecast.Bowlful;
 import porebench.method.forecast.Forecast;
@@ -52,13 +53,9 @@ public final class LaboratoryForecast {
     /** Returns what is known of the stone that each source gives today, those in no trial left out. */
     public List<SourceAir> sources() {
         return air.sources().stream()
-                .filter(one -> isOfToday(one.source()))
+                .filter(one -> InTheBowl.isOfToday(one.source()))
                 .sorted(Comparator.comparing(SourceAir::source))
                 .toList();
-    }
-
-    private static boolean isOfToday(String source) {
-        return source.indexOf('\n') < 0;
     }
 
     /** Returns what is known of one source; empty when no trial has its stone of today. */

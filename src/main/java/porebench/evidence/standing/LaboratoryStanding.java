@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import porebench.evidence.CountedTrials;
 import porebench.evidence.Evidence;
@@ -42,7 +43,7 @@ public final class LaboratoryStanding {
      * The way in which summaries are worked out and written. It is counted up whenever either changes; those of another edition are
      * worked out anew.
      */
-    public static final int EDITION = 5;
+    public static final int EDITION = 6;
 
     /** So few mixes are rather worked out again at the next opening than kept at once: each keeping waits for the disk. */
     private static final int TOO_FEW_TO_KEEP = 50;
@@ -266,19 +267,37 @@ public final class LaboratoryStanding {
     /** Returns the trials that count of every mix, in the order of their ids; what was kept of them is read once. */
     private synchronized Map<MixId, List<CountedTrials>> trials() {
         if (trials.isEmpty()) {
-            Map<MixId, String> said = worked.keySet().containsAll(lines.keySet())
-                    ? Map.of()
-                    : book.summaries().trials();
             Map<MixId, List<CountedTrials>> read = new TreeMap<>();
-            lines.keySet()
-                    .forEach(mix -> Optional.ofNullable(worked.get(mix))
-                            .map(MixStanding::trials)
-                            .or(() -> Optional.ofNullable(said.get(mix)).flatMap(LaboratoryStanding::trials))
-                            .or(() -> work(book, reader, mix).map(MixStanding::trials))
-                            .ifPresent(counted -> read.put(mix, counted)));
+            readTrials(read::put);
             trials = Optional.of(read);
         }
         return trials.get();
+    }
+
+    private void readTrials(BiConsumer<MixId, List<CountedTrials>> taker) {
+        Map<MixId, String> said = worked.keySet().containsAll(lines.keySet())
+                ? Map.of()
+                : book.summaries().trials();
+        lines.keySet()
+                .forEach(mix -> Optional.ofNullable(worked.get(mix))
+                        .map(MixStanding::trials)
+                        .or(() -> Optional.ofNullable(said.get(mix)).flatMap(LaboratoryStanding::trials))
+                        .or(() -> work(book, reader, mix).map(MixStanding::trials))
+                        .ifPresent(counted -> taker.accept(mix, counted)));
+    }
+
+    /**
+     * Hands out the trials that count of every mix, by determination, the mixes in the order of their ids; what is read for it is not
+     * held.
+     */
+    public void eachCounted(Consumer<CountedTrials> taker) {
+        Optional<Map<MixId, List<CountedTrials>>> held;
+        synchronized (this) {
+            held = trials;
+        }
+        held.ifPresentOrElse(
+                read -> read.values().forEach(counted -> counted.forEach(taker)),
+                () -> readTrials((mix, counted) -> counted.forEach(taker)));
     }
 
     private static Optional<List<CountedTrials>> trials(String said) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import porebench.evidence.CountedTrials;
+import porebench.evidence.InTheBowl;
 import porebench.method.MeterType;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.MixId;
@@ -43,7 +44,24 @@ final class WrittenTrials {
                 counted.occasions().stream()
                         .map(occasion -> String.valueOf(places.get(occasion)))
                         .collect(Collectors.joining(GAP)),
-                Arrays.stream(counted.factors()).mapToObj(Double::toString).collect(Collectors.joining(GAP))));
+                Arrays.stream(counted.factors()).mapToObj(Double::toString).collect(Collectors.joining(GAP)),
+                bowl(counted.bowl())));
+    }
+
+    private static String bowl(InTheBowl bowl) {
+        List<String> words = new ArrayList<>(List.of(Double.toString(bowl.divisionPercent())));
+        new TreeMap<>(bowl.kilograms())
+                .forEach((source, kilograms) -> words.addAll(List.of(source, Double.toString(kilograms))));
+        return Joined.of(words);
+    }
+
+    private static InTheBowl readBowl(String text) {
+        List<String> words = Joined.parts(text);
+        Map<String, Double> kilograms = new HashMap<>();
+        for (int i = 1; i < words.size(); i += 2) {
+            kilograms.put(words.get(i), Double.valueOf(words.get(i + 1)));
+        }
+        return new InTheBowl(Double.parseDouble(words.get(0)), kilograms);
     }
 
     /**
@@ -75,7 +93,8 @@ final class WrittenTrials {
                 words(parts.get(6)).stream()
                         .map(place -> occasions.get(Integer.parseInt(place)))
                         .toList(),
-                words(parts.get(7)).stream().mapToDouble(Double::parseDouble).toArray());
+                words(parts.get(7)).stream().mapToDouble(Double::parseDouble).toArray(),
+                readBowl(parts.get(8)));
     }
 
     private static List<String> words(String text) {

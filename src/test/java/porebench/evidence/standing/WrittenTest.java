@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import porebench.evidence.CountedTrials;
+import porebench.evidence.InTheBowl;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.record.Samples;
@@ -77,9 +78,10 @@ class WrittenTest {
                 Map.of(new SourceId("S 1"), 2, new SourceId("S-2"), 11),
                 List.of(MeterType.B, MeterType.A, MeterType.B),
                 List.of("2026-03-02 B-1\nR. Vale", "2026-03-02 A-1\nR. Vale", "2026-03-02 B-1\nR. Vale"),
-                new double[] {0.1 + 0.2, -0.0, Math.nextUp(0.5)});
+                new double[] {0.1 + 0.2, -0.0, Math.nextUp(0.5)},
+                new InTheBowl(0.05, Map.of("S 1", Math.nextUp(4.9), "S-2\n[1, 2]", 0.0, "sand\t\\", 7.0)));
         CountedTrials none = new CountedTrials(
-                new DeterminationId("M-1/2"), new MixId("M-1"), 1, Map.of(), List.of(), List.of(), new double[0]);
+                new DeterminationId("M-1/2"), new MixId("M-1"), 1, Map.of(), List.of(), List.of(), new double[0], InTheBowl.UNKNOWN);
         for (List<CountedTrials> trials : List.of(List.<CountedTrials>of(), List.of(some), List.of(none, some))) {
             assertThat(WrittenTrials.read(WrittenTrials.of(trials))).isEqualTo(trials);
         }
@@ -95,7 +97,8 @@ class WrittenTest {
                         Map.of(),
                         List.of(MeterType.B),
                         List.of(),
-                        new double[] {0.4}))
+                        new double[] {0.4},
+                        InTheBowl.UNKNOWN))
                 .withMessageContaining("1 factors");
     }
 }
