@@ -49,21 +49,37 @@ final class Joined {
             return List.of();
         }
         List<String> texts = new ArrayList<>();
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < joined.length(); i++) {
-            char c = joined.charAt(i);
-            if (c == BETWEEN) {
-                texts.add(text.toString());
-                text.setLength(0);
-            } else if (c == MARK) {
-                i++;
-                text.append(marked(joined, i));
-            } else {
-                text.append(c);
-            }
+        int from = 0;
+        for (int end = joined.indexOf(BETWEEN); end >= 0; end = joined.indexOf(BETWEEN, from)) {
+            texts.add(plain(joined, from, end));
+            from = end + 1;
         }
-        texts.add(text.toString());
+        texts.add(plain(joined, from, joined.length()));
         return texts;
+    }
+
+    /** Returns one of the texts as it was before it was joined; what stands between is never marked, so that it ends there. */
+    private static String plain(String joined, int from, int end) {
+        int mark = nextMark(joined, from, end);
+        if (mark == end) {
+            return joined.substring(from, end);
+        }
+        StringBuilder text = new StringBuilder(end - from);
+        int begin = from;
+        while (mark < end) {
+            text.append(joined, begin, mark).append(marked(joined, mark + 1));
+            begin = mark + 2;
+            mark = nextMark(joined, begin, end);
+        }
+        return text.append(joined, begin, end).toString();
+    }
+
+    private static int nextMark(String joined, int from, int end) {
+        int at = from;
+        while (at < end && joined.charAt(at) != MARK) {
+            at++;
+        }
+        return at;
     }
 
     private static char marked(String joined, int at) {
