@@ -20,6 +20,14 @@ public interface Asker {
      */
     Optional<String> reason(JComponent over, String title, String question, String actName);
 
+    /**
+     * Asks for a remark that will stand in the lab book, and to go on; blank when there is none, empty when the person thought better
+     * of it.
+     *
+     * @param actName what is done, as the button says it
+     */
+    Optional<String> remark(JComponent over, String title, String question, String actName);
+
     /** Asks for the name of something of the person's own, which stands in no lab book; empty when the person thought better of it. */
     Optional<String> name(JComponent over, String title, String question, String actName);
 

@@ -256,7 +256,7 @@ public final class PdfPress implements Press {
                             .orElseGet(() -> words.say("meter." + form.meterType())));
         }
         if (what instanceof RegisterList list) {
-            return words.say("what.register", words.date(list.day()));
+            return words.say("what.register", words.date(list.moment().toLocalDate()));
         }
         if (what instanceof PlanSheet sheet) {
             return words.say("what.plan", words.date(sheet.plan().from()));

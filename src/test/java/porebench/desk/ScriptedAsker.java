@@ -22,6 +22,9 @@ import porebench.record.book.Stamp;
  */
 public class ScriptedAsker implements Asker {
     public final Deque<String> reasons = new ArrayDeque<>();
+    /** What is said beside an act, in their order. */
+    public final Deque<String> said = new ArrayDeque<>();
+
     public final Deque<Boolean> confirmations = new ArrayDeque<>();
     public final Deque<Path> filesToOpen = new ArrayDeque<>();
     public final Deque<List<Path>> manyToOpen = new ArrayDeque<>();
@@ -51,6 +54,13 @@ public class ScriptedAsker implements Asker {
         asked.add(title);
         acts.add(actName);
         return Optional.ofNullable(reasons.poll());
+    }
+
+    /** Goes on when the next confirmation says so; what is said then is the next remark, or nothing. */
+    @Override
+    public Optional<String> remark(JComponent over, String title, String question, String actName) {
+        acts.add(actName);
+        return confirm(over, title, question, actName) ? Optional.of(said.isEmpty() ? "" : said.poll()) : Optional.empty();
     }
 
     @Override

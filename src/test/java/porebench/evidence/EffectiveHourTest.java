@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,11 +15,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.RegisterList;
+import porebench.evidence.source.SourceTouch;
+import porebench.evidence.source.TouchedMix;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.method.ProblemText;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.SourceStep;
+import porebench.record.id.SourceId;
 import porebench.store.Books;
 
 /** A revision may begin at an hour of its first day; until then the one before it holds, for every question about that moment. */
@@ -85,6 +92,38 @@ class EffectiveHourTest {
             assertThat(standing.rows(NEXT).get(0).revision()).contains(2);
             assertThat(standing.changesAfter(NEXT.atStartOfDay())).contains(CHANGE);
             assertThat(standing.coverage().on(NEXT).covered()).isEqualTo(1);
+        }
+    }
+
+    private TouchedMix touched(Optional<SourceTouch.Wish> wish, LocalDateTime moment) {
+        SourceId source = bench.evidence().mix().value().sources().iterator().next();
+        return SourceTouch.of(bench.book, EvidenceReader.asking(bench.book)::readEach, source, wish, moment)
+                .orElseThrow()
+                .mixes()
+                .get(0);
+    }
+
+    @Test
+    void aSourceTouchesTheRevisionThatHoldsAtTheMinute() {
+        issue(NEXT, at("14:30"));
+        assertThat(touched(Optional.empty(), BEFORE).state()).isEqualTo(FactorState.NO_FACTOR);
+        assertThat(touched(Optional.empty(), BEFORE).inForce()).isEmpty();
+        assertThat(touched(Optional.empty(), CHANGE).state()).isEqualTo(FactorState.IN_FORCE);
+        assertThat(touched(Optional.empty(), CHANGE).inForce()).isPresent();
+        // A change on a day to come is looked at by the end of that day, when the revision of this afternoon holds.
+        Optional<SourceTouch.Wish> later =
+                Optional.of(new SourceTouch.Wish(SourceStep.CHANGED, Optional.of(NEXT.plusDays(2))));
+        assertThat(touched(later, BEFORE).state()).isEqualTo(FactorState.NO_FACTOR);
+        assertThat(touched(later, BEFORE).without()).isEqualTo(FactorState.IN_FORCE);
+        assertThat(touched(later, BEFORE).becomesUntrue()).isTrue();
+    }
+
+    @Test
+    void aRegisterOnPaperSaysItsHourUnlessItIsForTheWholeDay() {
+        for (LocalDateTime moment : List.of(BEFORE, Moments.endOf(NEXT))) {
+            RegisterList list = RegisterList.of(
+                    Optional.empty(), moment, List.of(), List.of(), ProblemText.in(Locale.ENGLISH), bench.book.head());
+            assertThat(list.hour()).isEqualTo(moment.equals(BEFORE) ? Optional.of(BEFORE.toLocalTime()) : Optional.empty());
         }
     }
 

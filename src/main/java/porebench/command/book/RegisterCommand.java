@@ -68,7 +68,7 @@ public final class RegisterCommand extends BookCommand {
             LaboratoryStanding standing =
                     anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
             List<RegisterRow> rows = standing.rows(moment);
-            Optional<Problem> refused = write(book, day, rows);
+            Optional<Problem> refused = write(book, moment, rows);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())
                     : marked(book, CommandOutcome.done(new RegisterReport(day, rows, standing.coverage()), List.of()));
@@ -76,14 +76,14 @@ public final class RegisterCommand extends BookCommand {
     }
 
     /** Writes the register where that is wanted: as a PDF or as CSV, by the ending of the file's name. */
-    private Optional<Problem> write(LabBook book, LocalDate day, List<RegisterRow> rows) {
+    private Optional<Problem> write(LabBook book, LocalDateTime moment, List<RegisterRow> rows) {
         if (out == null) {
             return Optional.empty();
         }
         String name = String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT);
         RegisterList list = RegisterList.of(
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
-                day,
+                moment,
                 rows,
                 rows,
                 problemText(),

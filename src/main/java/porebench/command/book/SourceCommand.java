@@ -84,7 +84,7 @@ public final class SourceCommand extends BookCommand {
 
     private SourceTouch touch(LabBook book, Optional<SourceTouch.Wish> wish) {
         EvidenceReader reader = EvidenceReader.asking(book);
-        return SourceTouch.of(book, reader::readEach, sourceId, wish, here().today())
+        return SourceTouch.of(book, reader::readEach, sourceId, wish, here().now())
                 .orElseThrow();
     }
 

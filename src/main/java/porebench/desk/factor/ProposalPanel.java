@@ -68,15 +68,15 @@ final class ProposalPanel {
     }
 
     private void putInForce() {
-        if (hasPerson()
-                && desk.tools()
-                        .asker()
-                        .confirm(
-                                panel,
-                                texts.get("draft.put.action"),
-                                texts.get("draft.put.question", model.content()),
-                                texts.get("draft.put.act"))) {
-            act(ProposalModel.Act.PUT_IN_FORCE, "");
+        if (hasPerson()) {
+            desk.tools()
+                    .asker()
+                    .remark(
+                            panel,
+                            texts.get("draft.put.action"),
+                            texts.get("draft.put.question", model.content()),
+                            texts.get("draft.put.act"))
+                    .ifPresent(said -> act(ProposalModel.Act.PUT_IN_FORCE, said));
         }
     }
 

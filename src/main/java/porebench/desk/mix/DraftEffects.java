@@ -56,7 +56,7 @@ record DraftEffects(MixModel mix) {
         }
         List<CardPrint> prints = desk.answer(new PrintsOf(draft.get().id())).orElse(List.of());
         DraftTouch touch =
-                DraftTouch.of(kept.get(), draft.get(), prints, desk.tools().today());
+                DraftTouch.of(kept.get(), draft.get(), prints, desk.tools().now());
         return touch.touched()
                 .inForce()
                 .map(issue -> new Shown(words(touch, issue), touch.why()))

@@ -261,7 +261,7 @@ final class MixModel extends RecordDraft<MixDesign> {
 
     /** Looks up what saving the draft would do to a factor and to trials of the mix. */
     void effects(Consumer<SavingEffects> then) {
-        desk().ask(new SavingEffects.Of(base(), reading.mix(), desk().tools().today()), then);
+        desk().ask(new SavingEffects.Of(base(), reading.mix()), then);
     }
 
     /**

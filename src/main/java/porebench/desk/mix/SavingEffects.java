@@ -1,6 +1,5 @@
 package porebench.desk.mix;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.Question;
@@ -27,10 +26,8 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
      *
      * @param base the version the draft was made from; a new mix has none and nothing rests on it
      * @param draft the draft, if it can be saved at all
-     * @param today the day on which it would be saved
      */
-    record Of(Optional<Version<MixDesign>> base, Optional<MixDesign> draft, LocalDate today)
-            implements Question<SavingEffects> {
+    record Of(Optional<Version<MixDesign>> base, Optional<MixDesign> draft) implements Question<SavingEffects> {
         @Override
         public SavingEffects answer(Reading seen) {
             if (base.isEmpty()
@@ -42,7 +39,7 @@ record SavingEffects(Optional<FactorIssue> untrueFactor, Optional<JudgedDetermin
                     Evidence.of(seen.book(), base.get().value().id());
             Optional<DesignChange> change = evidence.map(known -> new DesignChange(known, draft.get()));
             return new SavingEffects(
-                    evidence.map(known -> DraftTouch.of(known, draft.get(), List.of(), today))
+                    evidence.map(known -> DraftTouch.of(known, draft.get(), List.of(), seen.moment()))
                             .filter(DraftTouch::asksForNewTest)
                             .flatMap(touch -> touch.touched().inForce()),
                     change.flatMap(DesignChange::closedDetermination));

@@ -136,7 +136,7 @@ final class RegisterModel {
     RegisterList list(List<RegisterRow> shown, Head head) {
         return RegisterList.of(
                 desk.laboratory(),
-                desk.tools().today(),
+                desk.tools().now(),
                 desk.rows(),
                 shown,
                 desk.tools().problemText(),

@@ -1,9 +1,11 @@
 package porebench.evidence.paper;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.method.ProblemText;
 import porebench.record.Laboratory;
@@ -13,14 +15,14 @@ import porebench.record.chain.Head;
  * The factor register on paper: every mix with its factor, the evidence behind it, and what is due or missing.
  *
  * @param laboratory whose it is; empty when the lab book does not say
- * @param day the day on which it stands so
+ * @param moment when it stands so, by the laboratory's clock; the end of a day for one that is not today
  * @param lines its lines, in the order in which they are printed
  * @param all how many mixes the lab book has, those that are not printed among them
- * @param covered how many of all of them have a factor that may be used on the day
+ * @param covered how many of all of them have a factor that may be used then
  * @param head how far the lab book reached
  */
 public record RegisterList(
-        Optional<Laboratory> laboratory, LocalDate day, List<Line> lines, int all, int covered, Head head)
+        Optional<Laboratory> laboratory, LocalDateTime moment, List<Line> lines, int all, int covered, Head head)
         implements Printed {
     public RegisterList {
         lines = List.copyOf(lines);
@@ -48,20 +50,20 @@ public record RegisterList(
     /**
      * Returns the list of some rows.
      *
-     * @param all the rows of all mixes of the lab book on that day
+     * @param all the rows of all mixes of the lab book at that moment
      * @param printed those to be printed, in their order
      * @param words says what is due or missing
      */
     public static RegisterList of(
             Optional<Laboratory> laboratory,
-            LocalDate day,
+            LocalDateTime moment,
             List<RegisterRow> all,
             List<RegisterRow> printed,
             ProblemText words,
             Head head) {
         return new RegisterList(
                 laboratory,
-                day,
+                moment,
                 printed.stream()
                         .map(row -> new Line(
                                 row,
@@ -71,6 +73,13 @@ public record RegisterList(
                 all.size(),
                 RegisterRow.covered(all),
                 head);
+    }
+
+    /** Returns from which hour of its day it says how factors stand; empty where it is for all of the day. */
+    public Optional<LocalTime> hour() {
+        return Optional.of(moment)
+                .filter(any -> !moment.equals(Moments.endOf(moment.toLocalDate())))
+                .map(LocalDateTime::toLocalTime);
     }
 
     /** Returns whether not every mix of the lab book is on it. */

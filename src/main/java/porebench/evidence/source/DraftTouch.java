@@ -2,7 +2,7 @@ package porebench.evidence.source;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,16 +37,16 @@ public record DraftTouch(TouchedMix touched, List<Problem> why) {
      * @param evidence everything known about the mix as it is kept
      * @param draft the draft, of the same mix
      * @param prints the cards of the mix that left the laboratory
-     * @param today the day of the question
+     * @param now the day and time of the question, by the laboratory's clock
      */
-    public static DraftTouch of(Evidence evidence, MixDesign draft, List<CardPrint> prints, LocalDate today) {
+    public static DraftTouch of(Evidence evidence, MixDesign draft, List<CardPrint> prints, LocalDateTime now) {
         Evidence then = evidence.with(draft);
-        TouchedMix touched = TouchedMix.of(evidence, then, today, today, prints);
+        TouchedMix touched = TouchedMix.of(evidence, then, now, now, prints);
         return new DraftTouch(
                 touched,
                 touched.becomesUntrue()
                         ? touched.inForce().stream()
-                                .flatMap(issue -> then.changesSince(issue, today).stream())
+                                .flatMap(issue -> then.changesSince(issue, now.toLocalDate()).stream())
                                 .flatMap(change -> change.source().isPresent()
                                         ? Stream.of(change.asProblem(draft.id()))
                                         : differences(evidence.mix().value(), draft).stream())

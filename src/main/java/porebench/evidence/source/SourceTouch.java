@@ -2,6 +2,7 @@ package porebench.evidence.source;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.evidence.Evidence;
+import porebench.evidence.Moments;
 import porebench.evidence.SourceFactors;
 import porebench.record.CardPrint;
 import porebench.record.Source;
@@ -60,7 +62,7 @@ public record SourceTouch(
      * @param reader hands out everything known about some mixes, one after the other
      * @param source the source
      * @param wish the step that is asked about; empty to look only
-     * @param today the day of the question
+     * @param now the day and time of the question, by the laboratory's clock
      * @return empty when the lab book has no such source
      */
     public static Optional<SourceTouch> of(
@@ -68,11 +70,13 @@ public record SourceTouch(
             BiConsumer<Collection<MixId>, Consumer<Evidence>> reader,
             SourceId source,
             Optional<Wish> wish,
-            LocalDate today) {
+            LocalDateTime now) {
         return SourceStory.of(book, source).map(story -> {
             SourceStory then = wish.map(step -> wished(story, step)).orElse(story);
-            LocalDate looked =
-                    wish.flatMap(Wish::day).filter(day -> day.isAfter(today)).orElse(today);
+            LocalDateTime looked = wish.flatMap(Wish::day)
+                    .filter(day -> day.isAfter(now.toLocalDate()))
+                    .map(Moments::endOf)
+                    .orElse(now);
             List<MixId> mixes = book.latestOf(Belonging.MIXES_OF_SOURCE, source.text()).stream()
                     .map(mix -> mix.value().id())
                     .toList();
@@ -91,11 +95,11 @@ public record SourceTouch(
                 touched.add(TouchedMix.of(
                         evidence,
                         evidence.with(then),
-                        today,
+                        now,
                         looked,
                         prints.getOrDefault(evidence.mix().value().id(), List.of())));
             });
-            return new SourceTouch(story, looked, touched, factors.factors());
+            return new SourceTouch(story, looked.toLocalDate(), touched, factors.factors());
         });
     }
 

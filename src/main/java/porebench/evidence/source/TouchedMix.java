@@ -1,6 +1,6 @@
 package porebench.evidence.source;
 
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import porebench.evidence.Evidence;
@@ -14,10 +14,10 @@ import porebench.record.id.MixId;
  *
  * @param mixId the mix
  * @param title its title
- * @param state how it stands with its factor today
- * @param inForce the revision in force on the day that is looked at
- * @param without how it stands on that day as the lab book is
- * @param then how it stands on that day if the version is kept that is asked about
+ * @param state how it stands with its factor now
+ * @param inForce the revision in force at the moment that is looked at: now, or the end of a day to come
+ * @param without how it stands at that moment as the lab book is
+ * @param then how it stands at that moment if the version is kept that is asked about
  * @param cardsOut how many cards of that revision were handed out on paper
  * @param cardFiles how many were saved as files
  * @param trials how many trials of the mix count
@@ -33,15 +33,16 @@ public record TouchedMix(
         int cardFiles,
         int trials) {
     /** Looks at a mix as it is and as it would be. */
-    static TouchedMix of(Evidence evidence, Evidence then, LocalDate today, LocalDate looked, List<CardPrint> prints) {
-        Optional<FactorIssue> inForce = evidence.inForceOn(looked);
+    static TouchedMix of(
+            Evidence evidence, Evidence then, LocalDateTime now, LocalDateTime looked, List<CardPrint> prints) {
+        Optional<FactorIssue> inForce = evidence.inForceAt(looked);
         return new TouchedMix(
                 evidence.mix().value().id(),
                 evidence.mix().value().title(),
-                evidence.stateOn(today),
+                evidence.stateAt(now),
                 inForce,
-                evidence.stateOn(looked),
-                then.stateOn(looked),
+                evidence.stateAt(looked),
+                then.stateAt(looked),
                 count(prints, inForce, CardPrint.Way.HANDED_OUT),
                 count(prints, inForce, CardPrint.Way.SAVED),
                 evidence.determinations().stream()

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -28,14 +29,21 @@ public final class RegisterPages extends PrintedSheet {
 
     public RegisterPages(RegisterList list, OpenPages leaves, Words words, Imprint imprint) throws IOException {
         super(
-                new Flow(leaves, words, words.say("register.running-head", words.date(list.day())), list.isTraining()),
+                new Flow(leaves, words, words.say("register.running-head", when(list, words)), list.isTraining()),
                 words);
         this.list = list;
         this.imprint = imprint;
     }
 
+    private static String when(RegisterList list, Words words) {
+        String day = words.date(list.moment().toLocalDate());
+        return list.hour()
+                .map(hour -> words.say("register.at", day, hour.truncatedTo(ChronoUnit.MINUTES).toString()))
+                .orElse(day);
+    }
+
     public void draw() throws IOException {
-        head(list.laboratory(), words.say("register.kind"), words.say("register.subject", words.date(list.day())));
+        head(list.laboratory(), words.say("register.kind"), words.say("register.subject", when(list, words)));
         flow.text(
                 new TextFit(Weight.BOLD, 12, 9, flow.width(), 2),
                 words.say("register.covered", Integer.toString(list.covered()), Integer.toString(list.all())));

@@ -30,6 +30,7 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.profile.Profiles;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.book.LabBook;
@@ -252,6 +253,7 @@ class FactorFormWindowTest {
         assertThat(EventThread.comes(() -> draftTitle().equals("Draft 1 is checked, to be put in force")))
                 .isTrue();
         asker.confirmations.add(true);
+        asker.said.add("agreed with the plant");
         press("T. Oak", "factor.draft.PUT_IN_FORCE");
         assertThat(EventThread.comes(() ->
                         window.desk().evidence().orElseThrow().newestIssue().isPresent()))
@@ -259,6 +261,9 @@ class FactorFormWindowTest {
         FactorIssue issue = EventThread.call(this::newest);
         assertThat(List.of(issue.issuedBy(), issue.terms().checkedBy(), issue.approvedBy()))
                 .containsExactly("R. Vale", "M. Ash", "T. Oak");
+        assertThat(window.desk().book().latest(FactorProposal.class))
+                .extracting(draft -> draft.value().remark())
+                .containsExactly("agreed with the plant");
         assertThat(EventThread.comes(
                         () -> !named(JTextArea.class, "factor.draft-title").isShowing()))
                 .isTrue();

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.ShownUncertainty;
 import porebench.evidence.budget.QuotedBudget;
@@ -132,7 +133,7 @@ class IssueUncertaintyTest {
         assertThat(read.rows(Bench.START)).containsExactly(row());
         RegisterList list = RegisterList.of(
                 Optional.empty(),
-                Bench.START,
+                Moments.endOf(Bench.START),
                 read.rows(Bench.START),
                 read.rows(Bench.START),
                 ProblemText.in(Locale.ENGLISH, ZoneOffset.UTC),

@@ -72,13 +72,32 @@ public final class SwingAsker implements Asker {
 
     @Override
     public Optional<String> reason(JComponent over, String title, String question, String actName) {
+        JTextArea field = sentences();
+        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing", true);
+    }
+
+    @Override
+    public Optional<String> remark(JComponent over, String title, String question, String actName) {
+        JTextArea field = sentences();
+        field.setName("answer");
+        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]4[]"));
+        content.add(AskDialog.text(question));
+        content.add(Form.heading(texts.get("ask.remark"), "quiet"));
+        content.add(new JScrollPane(field));
+        AskDialog dialog = new AskDialog(over, title, content);
+        dialog.button("accept", actName);
+        dialog.button("cancel", texts.get("ask.cancel"));
+        return dialog.askForWords() == 0 ? Optional.of(field.getText().strip()) : Optional.empty();
+    }
+
+    private static JTextArea sentences() {
         JTextArea field = new JTextArea(3, 40);
         field.setLineWrap(true);
         field.setWrapStyleWord(true);
         // In a text of one sentence the tabulator leads on to the buttons.
         field.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
         field.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
-        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing", true);
+        return field;
     }
 
     @Override

@@ -8,6 +8,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -19,9 +21,13 @@ import porebench.desk.StateMark;
 import porebench.desk.form.Numbers;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.method.ProblemText;
 import porebench.method.Texts;
 
-/** One mix in the list: its state as a shape and in words, its name, the factor in force, and what else is said of it. */
+/**
+ * One mix in the list: its state as a shape and in words, its name, the factor in force, what it is to be checked
+ * again for, and what else is said of it.
+ */
 final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private static final long serialVersionUID = 1L;
     private static final int ARC = 8;
@@ -33,6 +39,7 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
     private final JLabel factor = new AsHighAsLarge();
     private final transient Texts texts;
     private final transient Numbers numbers;
+    private final transient ProblemText problems;
     private transient MixNote note = MixNote.NONE;
     private boolean chosen;
     private boolean focused;
@@ -50,10 +57,11 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         }
     }
 
-    MixCell(Texts texts, Numbers numbers) {
+    MixCell(Texts texts, Numbers numbers, ProblemText problems) {
         super(new MigLayout("insets 3 10 3 10, fillx, wrap 2, novisualpadding", "[]8[grow,fill,0::]", "[]0[]"));
         this.texts = texts;
         this.numbers = numbers;
+        this.problems = problems;
         setOpaque(false);
         add(mark, "spany 2");
         JPanel first = line("[grow,fill,0::]8[]");
@@ -88,7 +96,10 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         name.setText(texts.get("rail.mix", row.mixId().text(), row.title()));
         state.setText(stateWords(texts, row.state()));
         state.setForeground(StateMark.colour(row.state()));
-        Optional<String> words = note.apply(row.mixId());
+        Optional<String> words = Optional.of(
+                        Stream.concat(note.apply(row.mixId()).stream(), row.due().stream().limit(1).map(problems::say))
+                                .collect(Collectors.joining(" · ")))
+                .filter(any -> !any.isEmpty());
         said.setText(words.map(each -> "· " + each).orElse(""));
         said.setVisible(words.isPresent());
         String inForce = row.factorPercent()

@@ -87,7 +87,7 @@ public final class MixRail {
         this.desk = desk;
         this.texts = texts;
         this.registers = registers;
-        this.cell = new MixCell(texts, desk.tools().numbers());
+        this.cell = new MixCell(texts, desk.tools().numbers(), desk.tools().problemText());
         this.found = new MixSearch(state -> MixCell.stateWords(texts, state));
         panel.putClientProperty(STYLE, "rail");
         panel.setName("rail");

@@ -19,7 +19,11 @@ import porebench.desk.frame.Theme;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.ShownUncertainty;
 import porebench.evidence.TrialsBehind;
+import porebench.method.Problem;
+import porebench.method.ProblemText;
+import porebench.record.FactorTerms;
 import porebench.record.id.MixId;
 
 class MixCellTest {
@@ -31,7 +35,7 @@ class MixCellTest {
 
     MixCellTest() {
         Theme.LIGHT.apply();
-        cell = new MixCell(FrameTexts.in(Locale.ENGLISH), new Numbers(Locale.ENGLISH));
+        cell = new MixCell(FrameTexts.in(Locale.ENGLISH), new Numbers(Locale.ENGLISH), ProblemText.in(Locale.ENGLISH));
     }
 
     private static RegisterRow row(String id) {
@@ -100,6 +104,34 @@ class MixCellTest {
             assertThat(shown.getForeground()).isEqualTo(UIManager.getColor("Porebench.quiet"));
         }
         assertThat(factor(FactorState.IN_FORCE).getFont()).isEqualTo(holding);
+    }
+
+    @Test
+    void whyAMixIsToBeCheckedAgainStandsBesideItsStateAfterWhatElseIsSaid() {
+        RegisterRow due = new RegisterRow(
+                new MixId("HG-102"),
+                "Kerb",
+                "",
+                FactorState.RECHECK_DUE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                TrialsBehind.NONE,
+                Optional.empty(),
+                List.of(),
+                FactorTerms.NONE,
+                Optional.empty(),
+                ShownUncertainty.NONE,
+                List.of(
+                        Problem.warning("recheckBy", "register.recheck-overdue", "2026-09-02"),
+                        Problem.warning("recheckBy", "register.recheck-overdue", "2026-10-02")));
+        String words = ProblemText.in(Locale.ENGLISH).say(due.due().get(0));
+        assertThat(said(due)).contains("recheck due", "· " + words).noneMatch(each -> each.contains("2026-10-02"));
+        assertThat(cell.getToolTipText()).contains(words);
+        assertThat(cell.getAccessibleContext().getAccessibleName()).contains(words);
+        cell.add(mix -> Optional.of("soaking"));
+        assertThat(said(due)).contains("· soaking · " + words);
     }
 
     @Test
