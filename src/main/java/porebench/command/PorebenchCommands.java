@@ -45,6 +45,8 @@ import porebench.command.book.ExportCommand;
 import porebench.command.book.GroupCommand;
 import porebench.command.book.ImportCommand;
 import porebench.command.book.IssueCommand;
+import porebench.command.book.PageCommand;
+import porebench.command.book.PageReadingsCommand;
 import porebench.command.book.PhotoCommand;
 import porebench.command.book.PlanCommand;
 import porebench.command.book.RegisterCommand;
@@ -122,6 +124,8 @@ public final class PorebenchCommands {
         COMMANDS.put("forecast", ForecastCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("page", PageCommand::new);
+        COMMANDS.put("page-readings", PageReadingsCommand::new);
         COMMANDS.put("card-check", CardCheckCommand::new);
         COMMANDS.put("photo", PhotoCommand::new);
         COMMANDS.put("source", SourceCommand::new);

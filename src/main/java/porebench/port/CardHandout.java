@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
 import porebench.evidence.Moments;
@@ -12,6 +13,7 @@ import porebench.evidence.paper.CardSeal;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.method.Profile;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.Laboratory;
@@ -74,33 +76,62 @@ public final class CardHandout {
      */
     public record Handed(FactorCard card, CardPrint print) {}
 
+    /**
+     * A card that may leave, as it is or marked.
+     *
+     * @param card the card
+     * @param profile the rules of its mix
+     */
+    private record Allowed(FactorCard card, Profile profile) {}
+
     /** Writes a card to a file; the answer has no value when nothing was written. */
     public Answer<Handed> toFile(Wish wish, OutputFile file) {
-        Answer<FactorCard> card = card(wish);
-        if (card.value().isEmpty()) {
-            return Answer.refused(card.problems());
+        return toFile(wish, wish.paper().symbol(), file, (card, profile) -> press.ready(card, wish.paper(), locale, file));
+    }
+
+    /**
+     * Writes a card to a file in another form.
+     *
+     * @param form what is recorded as its paper
+     * @param making makes it ready
+     */
+    Answer<Handed> toFile(Wish wish, String form, OutputFile file, BiFunction<FactorCard, Profile, Waiting> making) {
+        Answer<Allowed> allowed = card(wish);
+        if (allowed.value().isEmpty()) {
+            return Answer.refused(allowed.problems());
         }
-        FactorCard known = card.value().get();
-        try (Waiting waiting = press.ready(known, wish.paper(), locale, file)) {
-            return let(wish, card, CardPrint.toFile(file.path(), known.isMarked()), waiting);
+        Allowed known = allowed.value().get();
+        try (Waiting waiting = making.apply(known.card(), known.profile())) {
+            String destination = CardPrint.toFile(file.path(), known.card().isMarked());
+            return let(wish, form, Answer.of(known.card(), allowed.problems()), destination, waiting);
         }
     }
 
     /** Asks for a printer and prints a card; neither value nor problems when the person thought better of it. */
     public Optional<Answer<Handed>> toPrinter(Wish wish) {
-        Answer<FactorCard> card = card(wish);
-        if (card.value().isEmpty()) {
-            return Optional.of(Answer.refused(card.problems()));
+        return toPrinter(
+                wish,
+                wish.paper().symbol(),
+                (card, profile) -> press.readyForPrinter(card, wish.paper(), locale));
+    }
+
+    /** Asks for a printer and prints a card in another form, as {@link #toFile(Wish, String, OutputFile, BiFunction)}. */
+    Optional<Answer<Handed>> toPrinter(
+            Wish wish, String form, BiFunction<FactorCard, Profile, Optional<Waiting>> making) {
+        Answer<Allowed> allowed = card(wish);
+        if (allowed.value().isEmpty()) {
+            return Optional.of(Answer.refused(allowed.problems()));
         }
-        FactorCard known = card.value().get();
-        return press.readyForPrinter(known, wish.paper(), locale).map(ready -> {
+        Allowed known = allowed.value().get();
+        return making.apply(known.card(), known.profile()).map(ready -> {
             try (Waiting waiting = ready) {
-                return let(wish, card, CardPrint.toPrinter(known.isMarked()), waiting);
+                String destination = CardPrint.toPrinter(known.card().isMarked());
+                return let(wish, form, Answer.of(known.card(), allowed.problems()), destination, waiting);
             }
         });
     }
 
-    private Answer<FactorCard> card(Wish wish) {
+    private Answer<Allowed> card(Wish wish) {
         Optional<Evidence> found = Evidence.of(book, wish.mixId());
         if (found.isEmpty()) {
             return refused(Problem.error(
@@ -123,7 +154,7 @@ public final class CardHandout {
         return issue.map(one -> card(wish, evidence, one)).orElseGet(() -> none(wish, evidence));
     }
 
-    private static Answer<FactorCard> none(Wish wish, Evidence evidence) {
+    private static Answer<Allowed> none(Wish wish, Evidence evidence) {
         return refused(Problem.error(
                 "factor",
                 "issue.none-in-force",
@@ -131,7 +162,7 @@ public final class CardHandout {
                 Moments.said(evidence.issues(), wish.moment())));
     }
 
-    private Answer<FactorCard> card(Wish wish, Evidence evidence, FactorIssue issue) {
+    private Answer<Allowed> card(Wish wish, Evidence evidence, FactorIssue issue) {
         Optional<Problem> refusal = CardState.refusal(evidence, issue, wish.moment());
         if (refusal.isPresent() && !wish.marked()) {
             return refused(refusal.get());
@@ -139,16 +170,19 @@ public final class CardHandout {
         Optional<Laboratory> laboratory =
                 book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
         return Answer.of(
-                FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment())
-                        .sealedBy(CardSeal.of(book, issue)),
+                new Allowed(
+                        FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment())
+                                .sealedBy(CardSeal.of(book, issue)),
+                        evidence.profile()),
                 refusal.stream().map(Problem::asWarning).toList());
     }
 
-    private static Answer<FactorCard> refused(Problem problem) {
+    private static Answer<Allowed> refused(Problem problem) {
         return Answer.refused(List.of(problem));
     }
 
-    private Answer<Handed> let(Wish wish, Answer<FactorCard> allowed, String destination, Waiting waiting) {
+    private Answer<Handed> let(
+            Wish wish, String form, Answer<FactorCard> allowed, String destination, Waiting waiting) {
         FactorCard card = allowed.value().orElseThrow();
         List<Problem> refused = List.of();
         for (int attempt = 0; attempt < TRIES; attempt++) {
@@ -156,7 +190,7 @@ public final class CardHandout {
                     card.mixId(),
                     card.issue().revision(),
                     nextNumber(card),
-                    wish.paper().symbol(),
+                    form,
                     destination);
             refused = book.keep(List.of(Draft.of(print)), wish.who(), wish.why());
             if (refused.isEmpty()) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.Printed;
 import porebench.method.Answer;
 import porebench.record.book.Progress;
@@ -67,6 +68,16 @@ public interface Press {
         } catch (CancellationException ended) {
             return false;
         }
+    }
+
+    /**
+     * Writes a page for a phone whole beside its place, where it waits.
+     *
+     * @param locale the language in which it is first shown
+     * @throws OutputRefused if nothing may be written there
+     */
+    default Waiting readyPhone(PhonePage page, Locale locale, OutputFile file) {
+        throw new UnsupportedOperationException("this press writes no pages for phones");
     }
 
     /**

@@ -28,6 +28,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
@@ -48,6 +49,7 @@ import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
 import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
+import porebench.print.phone.PhoneFile;
 import porebench.print.picture.PictureFile;
 import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RegisterPages;
@@ -160,6 +162,15 @@ public final class PdfPress implements Press {
                                     file.path().toString()),
                     failure);
         }
+    }
+
+    @Override
+    public Waiting readyPhone(PhonePage page, Locale locale, OutputFile file) {
+        return WaitingFile.of(file, PhoneFile.of(page, locale), failure -> {
+            Words words = Words.in(locale);
+            return new PrintException(
+                    words.say("failed.write", name(page.card(), words), file.path().toString()), failure);
+        });
     }
 
     @Override

@@ -216,7 +216,7 @@ public final class Cards {
                 .sealedBy(card.seal());
     }
 
-    private static FactorCard card(
+    public static FactorCard card(
             Laboratory laboratory,
             String mixId,
             String title,

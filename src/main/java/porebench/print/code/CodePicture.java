@@ -100,7 +100,7 @@ public final class CodePicture {
     }
 
     /** Returns the texts of a picture; of several sizes of it the one that shows most. */
-    static List<String> texts(BufferedImage picture) {
+    public static List<String> texts(BufferedImage picture) {
         Set<String> most = new LinkedHashSet<>();
         for (int longest : LONGEST_SIDES) {
             RGBLuminanceSource source = source(within(picture, longest));
