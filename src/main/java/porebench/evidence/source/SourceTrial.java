@@ -23,7 +23,7 @@ import porebench.record.source.SourcePeriod;
 import porebench.record.source.SourceStory;
 
 /**
- * A trial made with a source, of a mix that uses it.
+ * A trial made with a source.
  *
  * @param trial the trial
  * @param mix its mix
@@ -46,15 +46,16 @@ public record SourceTrial(
     }
 
     /**
-     * Returns the trials made with a source, the newest first: those of the mixes that use it, made of a design that did.
+     * Returns the trials made with a source, the newest first, also those of mixes that no longer use it.
      *
-     * @param book what the lab book holds; of it only the mixes of the source are asked for
+     * @param book what the lab book holds; of it only the determinations of the source are asked for
      * @param reader hands out everything known about some mixes, one after the other
      */
     public static List<SourceTrial> of(
             Records book, BiConsumer<Collection<MixId>, Consumer<Evidence>> reader, SourceId source) {
-        List<MixId> mixes = book.latestOf(Belonging.MIXES_OF_SOURCE, source.text()).stream()
-                .map(mix -> mix.value().id())
+        List<MixId> mixes = book.latestOf(Belonging.DETERMINATIONS_OF_SOURCE, source.text()).stream()
+                .map(determination -> determination.value().mixId())
+                .distinct()
                 .toList();
         List<SourceTrial> trials = new ArrayList<>();
         reader.accept(

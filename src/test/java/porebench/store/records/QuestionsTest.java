@@ -61,6 +61,7 @@ class QuestionsTest {
     static Stream<Belonging<? extends Kept>> belongings() {
         return Stream.of(
                 Belonging.DETERMINATIONS_OF_MIX,
+                Belonging.DETERMINATIONS_OF_SOURCE,
                 Belonging.TRIALS_OF_MIX,
                 Belonging.TRIALS_OF_DETERMINATION,
                 Belonging.TRIALS_ON_METER,
