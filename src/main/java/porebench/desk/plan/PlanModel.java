@@ -214,6 +214,21 @@ final class PlanModel extends RecordDraft<TestPlan> {
         arrange(texts().get("step.move", mix), rows);
     }
 
+    /** Moves a test to the place of another, on its day: before it from below, after it from above. */
+    void moveTo(String mix, String place) {
+        List<PlanLine> lines = lines();
+        Optional<PlanLine> moved = line(mix).filter(PlanLine::isTested);
+        Optional<PlanLine> other = line(place).filter(PlanLine::isTested);
+        if (moved.isPresent() && other.isPresent() && !mix.equals(place)) {
+            List<TypedDraft> rows = onView();
+            TypedDraft own = rows.remove(lines.indexOf(moved.get()));
+            rows.add(
+                    lines.indexOf(other.get()), own.with(PlanColumns.DAY, other.get().day()));
+            choose(Optional.of(mix));
+            arrange(texts().get("step.move", mix), rows);
+        }
+    }
+
     /** Moves a test to the day before (-1) or after (1), within the seven days. */
     void moveDay(String mix, int by) {
         line(mix)

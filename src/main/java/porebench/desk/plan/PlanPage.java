@@ -135,6 +135,7 @@ public final class PlanPage implements Screen {
                     model.choose(Optional.of(known.mix()));
                     showChosen();
                 }));
+        PlanDrag.on(table.component(), model::moveTo);
         table.component().on("alt UP", up);
         table.component().on("alt DOWN", down);
         table.component().on("alt LEFT", earlier);

@@ -3,7 +3,11 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Cursor;
+import java.awt.Rectangle;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -126,5 +130,41 @@ class PlanWindowTest {
         assertThat(EventThread.comes(() -> window.current() == window.pages().trials()
                         && window.desk().selected().orElseThrow().text().equals("HG-103")))
                 .isTrue();
+    }
+
+    private void mouse(int what, int modifiers, int row) {
+        Rectangle cell = table().getCellRect(row, MIX, true);
+        table().dispatchEvent(new MouseEvent(
+                table(),
+                what,
+                0,
+                modifiers,
+                (int) cell.getCenterX(),
+                (int) cell.getCenterY(),
+                1,
+                false,
+                MouseEvent.BUTTON1));
+    }
+
+    private void drag(int from, int to) throws Exception {
+        EventThread.run(() -> {
+            mouse(MouseEvent.MOUSE_PRESSED, InputEvent.BUTTON1_DOWN_MASK, from);
+            mouse(MouseEvent.MOUSE_DRAGGED, InputEvent.BUTTON1_DOWN_MASK, to);
+            assertThat(table().getCursor().getType()).isEqualTo(Cursor.MOVE_CURSOR);
+            mouse(MouseEvent.MOUSE_RELEASED, 0, to);
+            assertThat(table().getCursor().getType()).isNotEqualTo(Cursor.MOVE_CURSOR);
+        });
+    }
+
+    @Test
+    void aTestIsDraggedToThePlaceOfAnother() throws Exception {
+        come(List.of("HG-103", "HG-106", "HG-108", "HG-102"));
+        drag(3, 0);
+        come(List.of("HG-102", "HG-103", "HG-106", "HG-108"));
+        drag(1, 1);
+        come(List.of("HG-102", "HG-103", "HG-106", "HG-108"));
+        Keys.bringTo(this::table);
+        keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+        come(List.of("HG-103", "HG-106", "HG-108", "HG-102"));
     }
 }

@@ -80,6 +80,25 @@ class PlanModelTest {
     }
 
     @Test
+    void aTestIsDraggedToThePlaceOfAnotherOnItsDay() {
+        model.moveTo("HG-102", "HG-106");
+        assertThat(lines()).containsExactly("25 HG-103 asked", "26 HG-102 asked", "26 HG-106 asked", "27 HG-108 asked");
+        assertThat(model.chosen()).map(PlanLine::mix).contains("HG-102");
+        model.history().undo();
+        model.moveTo("HG-103", "HG-108");
+        assertThat(lines()).containsExactly("26 HG-106 asked", "27 HG-108 asked", "27 HG-103 asked", "30 HG-102 asked");
+        model.history().undo();
+        // Nothing is moved to itself, to a mix that is left out, or to one that is not there.
+        model.leaveOut("HG-102", "the plant stands still");
+        List<String> before = lines();
+        model.moveTo("HG-103", "HG-103");
+        model.moveTo("HG-103", "HG-102");
+        model.moveTo("HG-102", "HG-103");
+        model.moveTo("HG-103", "HG-999");
+        assertThat(lines()).isEqualTo(before);
+    }
+
+    @Test
     void whatIsTypedIsKeptWithWhatIsOnViewAndReadBack() {
         model.type("HG-106", PlanColumns.WHO, "M. Quist");
         model.type("HG-106", PlanColumns.TRIALS, "5");
