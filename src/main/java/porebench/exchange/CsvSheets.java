@@ -17,6 +17,7 @@ import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
 import porebench.exchange.calibration.MeterCalibrationFormat;
 import porebench.exchange.photo.PhotoFiles;
+import porebench.exchange.sheet.CardFormats;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.sheet.MixDesignFormat;
@@ -43,7 +44,6 @@ import porebench.port.LabSheets;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
-import porebench.record.CardPrint;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
@@ -62,7 +62,6 @@ import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
-import porebench.record.column.CardPrintColumns;
 import porebench.record.column.Columns;
 import porebench.record.column.DecisionColumns;
 import porebench.record.column.DeterminationColumns;
@@ -112,7 +111,7 @@ public final class CsvSheets implements LabSheets {
             rows(Determination.class, "determinations.csv", DeterminationColumns.ALL, "determination_id"),
             TRIALS,
             new FactorIssueFormat(),
-            rows(CardPrint.class, "card-prints.csv", CardPrintColumns.ALL, "mix_id", "revision", "number"),
+            CardFormats.PRINTS,
             new StudyFormat(),
             PHOTOS,
             rows(SourceMeasurement.class, "source-measurements.csv", MeasurementColumns.ALL, "measurement_id"),
@@ -120,7 +119,8 @@ public final class CsvSheets implements LabSheets {
             rows(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, "group_id"),
             new PlanFormat(),
             rows(FactorProposal.class, "factor-proposals.csv", ProposalColumns.ALL, "mix_id", "proposal_no"),
-            rows(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, "decision_id"));
+            rows(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, "decision_id"),
+            CardFormats.STEPS);
 
     private static <T extends Kept> Format<T> rows(Class<T> kind, String file, Columns<T> columns, String... key) {
         return new RowFormat<>(kind, file, columns, List.of(key));

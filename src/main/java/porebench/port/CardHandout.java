@@ -1,6 +1,7 @@
 package porebench.port;
 
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -191,7 +192,8 @@ public final class CardHandout {
                     card.issue().revision(),
                     nextNumber(card),
                     form,
-                    destination);
+                    destination,
+                    Optional.of(wish.moment().truncatedTo(ChronoUnit.MINUTES)));
             refused = book.keep(List.of(Draft.of(print)), wish.who(), wish.why());
             if (refused.isEmpty()) {
                 return release(wish, Answer.of(new Handed(card, print), allowed.problems()), waiting);

@@ -1,6 +1,8 @@
 package porebench.record;
 
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Optional;
 import porebench.quantity.Require;
 import porebench.record.id.MixId;
 
@@ -16,8 +18,11 @@ import porebench.record.id.MixId;
  * @param paper the name of the paper size
  * @param destination the file it was written to, or the word {@code printer}; {@value #MARKED} stands before a marked copy's,
  *     and {@value #NOT_RELEASED} before that of one that was recorded and then could not be written or printed
+ * @param printedAt when it left, by the laboratory's clock; empty of a card from before that was kept
  */
-public record CardPrint(MixId mixId, int revision, int number, String paper, String destination) implements Kept {
+public record CardPrint(
+        MixId mixId, int revision, int number, String paper, String destination, Optional<LocalDateTime> printedAt)
+        implements Kept {
     /** The destination of a card on paper. */
     public static final String PRINTER = "printer";
 
@@ -27,6 +32,11 @@ public record CardPrint(MixId mixId, int revision, int number, String paper, Str
     public CardPrint {
         Require.atLeast("revision", revision, 1);
         Require.atLeast("number", number, 1);
+    }
+
+    /** A card of which nobody kept when it left. */
+    public CardPrint(MixId mixId, int revision, int number, String paper, String destination) {
+        this(mixId, revision, number, paper, destination, Optional.empty());
     }
 
     /** What became of a card. */
@@ -53,7 +63,7 @@ public record CardPrint(MixId mixId, int revision, int number, String paper, Str
 
     /** Returns this print as one that was recorded before it left, and then did not. */
     public CardPrint notReleased() {
-        return new CardPrint(mixId, revision, number, paper, NOT_RELEASED + destination);
+        return new CardPrint(mixId, revision, number, paper, NOT_RELEASED + destination, printedAt);
     }
 
     /** Returns what became of it. */
@@ -74,6 +84,11 @@ public record CardPrint(MixId mixId, int revision, int number, String paper, Str
 
     @Override
     public String recordId() {
+        return idOf(mixId, revision, number);
+    }
+
+    /** Returns the record id of a card of a revision. */
+    public static String idOf(MixId mixId, int revision, int number) {
         return FactorIssue.idOf(mixId, revision) + "/" + number;
     }
 }

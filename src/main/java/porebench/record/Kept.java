@@ -13,6 +13,7 @@ public sealed interface Kept
                 Trial,
                 FactorIssue,
                 CardPrint,
+                CardStep,
                 KeptStudy,
                 SheetPhoto,
                 SourceMeasurement,

@@ -22,7 +22,8 @@ public enum RecordKind {
     FACTOR_GROUP("factor_group", FactorGroup.class),
     TEST_PLAN("test_plan", TestPlan.class),
     FACTOR_PROPOSAL("factor_proposal", FactorProposal.class),
-    CHANGE_DECISION("change_decision", ChangeDecision.class);
+    CHANGE_DECISION("change_decision", ChangeDecision.class),
+    CARD_STEP("card_step", CardStep.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

@@ -31,6 +31,7 @@ import porebench.record.CardPrint;
 import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
+import porebench.record.SampleCards;
 import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
@@ -61,6 +62,7 @@ class EveryFormatTest {
                                 Draft.of(SampleGroups.group("G-1", "M-2")),
                                 new Draft(SampleProposals.full("HG-101", "HG-101/1"), 0, true),
                                 Draft.of(SampleDecisions.keep("HG-101/c1", "HG-101")),
+                                Draft.of(SampleCards.handedOut("HG-101", 1, "12")),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(SamplePlans.plan(MARCH, SamplePlans.row("HG-101", MARCH))),
                                 Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),

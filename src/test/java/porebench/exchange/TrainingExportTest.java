@@ -32,6 +32,7 @@ import porebench.record.FactorProposal;
 import porebench.record.Grounds;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
+import porebench.record.SampleCards;
 import porebench.record.SampleDecisions;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleGroups;
@@ -85,6 +86,7 @@ class TrainingExportTest {
                 SamplePlans.plan(DAY, SamplePlans.row("M-1", DAY)));
         FactorProposal draft = SampleProposals.full("M-1", "M-1/1");
         Books.keep(book, draft.on(draft.grounds().simulated(true)), SampleDecisions.keep("M-1/c1", "M-1"));
+        Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
     }
 
     private static MeterCalibration repaired() {
@@ -150,8 +152,8 @@ class TrainingExportTest {
             problems.addAll(sheet.problems());
         }
         // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production,
-        // group, plan and decision do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(14).containsOnly("csv.simulated");
+        // group, plan, decision and step of a card do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(15).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);

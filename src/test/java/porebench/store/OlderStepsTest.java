@@ -23,6 +23,8 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.method.Role;
+import porebench.record.CardPrint;
+import porebench.record.CardStep;
 import porebench.record.Equipment;
 import porebench.record.EquipmentKind;
 import porebench.record.FactorIssue;
@@ -31,6 +33,7 @@ import porebench.record.FactorTerms;
 import porebench.record.MixDesign;
 import porebench.record.Production;
 import porebench.record.RecordKind;
+import porebench.record.SampleCards;
 import porebench.record.SampleEquipment;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
@@ -41,6 +44,7 @@ import porebench.record.SourceMeasurement;
 import porebench.record.book.BookCheck;
 import porebench.record.book.LabBook;
 import porebench.record.chain.Head;
+import porebench.record.id.MixId;
 import porebench.store.file.Header;
 import porebench.store.file.Steps;
 import porebench.store.file.StoreException;
@@ -131,7 +135,7 @@ class OlderStepsTest {
                 }
             }
         }
-        assertThat(tables(old)).hasSize(42).containsAll(rows.keySet());
+        assertThat(tables(old)).hasSize(43).containsAll(rows.keySet());
     }
 
     /** The step only adds a table: what was there keeps its rows, its hashes and its head, and takes equipment from then on. */
@@ -350,5 +354,33 @@ class OlderStepsTest {
         try (LabBook book = SIXTH.open(old)) {
             assertThat(Books.codes(book.verify())).contains("book.chain-broken");
         }
+    }
+
+    /** The step adds a table, and a column that says nothing of the cards that were there. */
+    @Test
+    void aLabBookOfTheTwentyFirstStepTakesStepsOfCardsFromThenOn() throws SQLException {
+        Path old = folder.resolve("old.porebench");
+        CardPrint print = new CardPrint(new MixId("M-1"), 1, 1, "a6", CardPrint.PRINTER);
+        Head then;
+        try (LabBook book = new SqliteShelf(Books.CLOCK, new Steps(Steps.ALL.locations(), 21)).create(old)) {
+            Books.keep(book, print);
+            then = book.head();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.head()).isEqualTo(then);
+            assertThat(book.latest(CardPrint.class, "M-1/r1/1").orElseThrow().value())
+                    .isEqualTo(print);
+            Books.keep(book, SampleCards.printed("M-1", 2), SampleCards.handedOut("M-1", 1, "12"));
+            assertThat(book.check(Optional.of(then)).problems()).isEmpty();
+        }
+        try (LabBook book = Books.SHELF.open(old)) {
+            assertThat(book.latest(CardStep.class, "M-1/r1/1/s1").orElseThrow().value())
+                    .isEqualTo(SampleCards.handedOut("M-1", 1, "12"));
+            assertThat(book.latest(CardPrint.class, "M-1/r1/2").orElseThrow().value())
+                    .isEqualTo(SampleCards.printed("M-1", 2));
+        }
+        assertThatThrownBy(() -> Books.sql(old, "UPDATE card_step SET holder = 'x'"))
+                .hasMessageContaining("never changed");
+        assertThatThrownBy(() -> Books.sql(old, "DELETE FROM card_step")).hasMessageContaining("never removed");
     }
 }

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import porebench.method.Role;
 import porebench.record.Kept;
 import porebench.record.RecordKind;
+import porebench.record.SampleCards;
 import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
@@ -110,6 +111,7 @@ class SchemaTest {
                                                 || kind == RecordKind.TEST_PLAN
                                                 || kind == RecordKind.FACTOR_PROPOSAL
                                                 || kind == RecordKind.CHANGE_DECISION
+                                                || kind == RecordKind.CARD_STEP
                                         ? 0
                                         : 1));
     }
@@ -167,7 +169,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(126);
+                .hasSize(129);
     }
 
     @Test
@@ -253,9 +255,10 @@ class SchemaTest {
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
             Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
             Books.keep(book, SampleDecisions.keep("M-1/c1", "M-1"));
+            Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(42);
+        assertThat(tables).hasSize(43);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

@@ -17,7 +17,9 @@ import porebench.record.Kept;
 public record Incoming(Place place, Kept value, boolean simulated) {
     /** Orders records so that each comes behind those it may refer to. */
     static final Comparator<Incoming> IN_ORDER =
-            Comparator.comparing((Incoming one) -> one.value().kind()).thenComparing(CalibrationIntake::day);
+            Comparator.comparing((Incoming one) -> one.value().kind())
+                    .thenComparing(CalibrationIntake::day)
+                    .thenComparingInt(CustodyIntake::number);
 
     /** Makes a record of which the file says no such thing. */
     public Incoming(Place place, Kept value) {
@@ -31,6 +33,7 @@ public record Incoming(Place place, Kept value, boolean simulated) {
                     TRIAL,
                     FACTOR_ISSUE,
                     CARD_PRINT,
+                    CARD_STEP,
                     STUDY,
                     SHEET_PHOTO,
                     FACTOR_PROPOSAL,

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import porebench.method.Problem;
 import porebench.record.CardPrint;
+import porebench.record.CardStep;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
@@ -42,7 +43,7 @@ import porebench.record.id.TrialId;
  * Checks records from files against a lab book, and against each other, before any is kept.
  *
  * <p>What is already there unchanged is passed over; a changed source, measurement, production, plan, piece of equipment, meter, mix,
- * group, profile or determination becomes a new version; a changed calibration, trial, issue, print, study, photo, proposal or decision
+ * group, profile or determination becomes a new version; a changed calibration, trial, issue, print or its step, study, photo, proposal or decision
  * is refused: a person corrects those with a reason. Refused are simulated trials and what comes from a training book, unless the book
  * is for training; real ones if it is.
  */
@@ -195,6 +196,7 @@ public final class Intake {
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
             case TEST_PLAN -> unlessWrong(one, PlanIntake.check((TestPlan) one.value(), this::known));
             case CARD_PRINT -> unlessWrong(one, IssueIntake.check((CardPrint) one.value(), this::known));
+            case CARD_STEP -> unlessWrong(one, CustodyIntake.check((CardStep) one.value(), this::known, today));
             case SHEET_PHOTO -> unlessWrong(one, TrialIntake.photo((SheetPhoto) one.value(), this::known));
             case FACTOR_PROPOSAL -> new ProposalIntake(this::known, touched, isTraining()).take(one, problems);
             case SOURCE_MEASUREMENT ->

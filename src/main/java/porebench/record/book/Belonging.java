@@ -3,6 +3,7 @@ package porebench.record.book;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import porebench.record.CardPrint;
+import porebench.record.CardStep;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.FactorGroup;
@@ -78,6 +79,9 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
 
     public static final Belonging<ChangeDecision> DECISIONS_OF_MIX = one(
             ChangeDecision.class, RecordKind.MIX, decision -> decision.mixId().text());
+
+    public static final Belonging<CardStep> CARD_STEPS_OF_MIX =
+            one(CardStep.class, RecordKind.MIX, step -> step.mixId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

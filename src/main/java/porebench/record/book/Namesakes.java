@@ -93,6 +93,7 @@ public final class Namesakes {
         return kind != RecordKind.LABORATORY
                 && kind != RecordKind.FACTOR_ISSUE
                 && kind != RecordKind.CARD_PRINT
+                && kind != RecordKind.CARD_STEP
                 && kind != RecordKind.SHEET_PHOTO
                 && kind != RecordKind.CHANGE_DECISION;
     }

@@ -8,6 +8,7 @@ import porebench.method.Glyphs;
 import porebench.method.Problem;
 import porebench.method.sample.Constituent;
 import porebench.record.CardPrint;
+import porebench.record.CardStep;
 import porebench.record.ChangeDecision;
 import porebench.record.Determination;
 import porebench.record.Equipment;
@@ -193,6 +194,7 @@ public final class Wording {
             case TEST_PLAN -> plan((TestPlan) record);
             case FACTOR_PROPOSAL -> proposal((FactorProposal) record);
             case CHANGE_DECISION -> decision((ChangeDecision) record);
+            case CARD_STEP -> step((CardStep) record);
         }
     }
 
@@ -282,6 +284,12 @@ public final class Wording {
     private void print(CardPrint print) {
         text("paper", "text-paper", Form.LINE, print.paper());
         text("destination", "text-destination", Form.PLACE, print.destination());
+    }
+
+    private void step(CardStep step) {
+        step.holder().ifPresent(holder -> text("holder", "text-holder", Form.LINE, holder.name()));
+        text("by", "text-person", Form.LINE, step.by());
+        text("remark", "text-remarks", Form.NOTE, step.remark());
     }
 
     private void study(KeptStudy study) {

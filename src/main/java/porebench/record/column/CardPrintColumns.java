@@ -1,5 +1,6 @@
 package porebench.record.column;
 
+import java.time.LocalDateTime;
 import porebench.record.CardPrint;
 import porebench.record.id.MixId;
 
@@ -15,13 +16,23 @@ public final class CardPrintColumns {
     public static final Column<CardPrint, String> DESTINATION =
             Column.needed("destination", CellType.text(), CardPrint::destination);
 
+    public static final Column<CardPrint, LocalDateTime> PRINTED_AT = Column.any(
+                    "printed_at", CellType.moment(), CardPrint::printedAt)
+            .since(24)
+            .extra();
+
     public static final Columns<CardPrint> ALL =
-            Columns.of("card_print", CardPrintColumns::made, MIX, REVISION, NUMBER, PAPER, DESTINATION);
+            Columns.of("card_print", CardPrintColumns::made, MIX, REVISION, NUMBER, PAPER, DESTINATION, PRINTED_AT);
 
     private CardPrintColumns() {}
 
     private static CardPrint made(Cells cells) {
         return new CardPrint(
-                cells.get(MIX), cells.get(REVISION), cells.get(NUMBER), cells.get(PAPER), cells.get(DESTINATION));
+                cells.get(MIX),
+                cells.get(REVISION),
+                cells.get(NUMBER),
+                cells.get(PAPER),
+                cells.get(DESTINATION),
+                cells.any(PRINTED_AT));
     }
 }

@@ -26,7 +26,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.FACTOR_GROUP, GroupColumns.ALL),
             Map.entry(RecordKind.TEST_PLAN, PlanColumns.ALL),
             Map.entry(RecordKind.FACTOR_PROPOSAL, ProposalColumns.ALL),
-            Map.entry(RecordKind.CHANGE_DECISION, DecisionColumns.ALL)));
+            Map.entry(RecordKind.CHANGE_DECISION, DecisionColumns.ALL),
+            Map.entry(RecordKind.CARD_STEP, CardStepColumns.ALL)));
 
     private RecordColumns() {}
 

@@ -22,7 +22,7 @@ import org.flywaydb.core.api.callback.Event;
 public record Steps(List<String> locations, int newest) {
     /** All steps this program knows. */
     public static final Steps ALL =
-            new Steps(List.of("classpath:porebench/store/steps/shared", "classpath:porebench/store/steps/sqlite"), 21);
+            new Steps(List.of("classpath:porebench/store/steps/shared", "classpath:porebench/store/steps/sqlite"), 24);
 
     /** Silent, because its failures are thrown; kept here, because a logger that nobody holds forgets its level. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");

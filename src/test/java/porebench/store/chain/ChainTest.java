@@ -22,6 +22,7 @@ import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.Meter;
 import porebench.record.RecordKind;
+import porebench.record.SampleCards;
 import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
@@ -108,8 +109,9 @@ class ChainTest {
                     book, SamplePlans.plan(LocalDate.of(2026, 3, 2), SamplePlans.row("M-1", LocalDate.of(2026, 3, 2))));
             Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
             Books.keep(book, SampleDecisions.keep("M-1/c1", "M-1"));
+            Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
         }
-        assertThat(tables()).hasSize(42);
+        assertThat(tables()).hasSize(43);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

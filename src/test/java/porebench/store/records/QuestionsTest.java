@@ -27,6 +27,7 @@ import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleCards;
 import porebench.record.SampleDecisions;
 import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
@@ -74,7 +75,8 @@ class QuestionsTest {
                 Belonging.PRODUCTION_OF_MIX,
                 Belonging.GROUPS_OF_MIX,
                 Belonging.PROPOSALS_OF_MIX,
-                Belonging.DECISIONS_OF_MIX);
+                Belonging.DECISIONS_OF_MIX,
+                Belonging.CARD_STEPS_OF_MIX);
     }
 
     @BeforeEach
@@ -127,6 +129,11 @@ class QuestionsTest {
                     SampleDecisions.keep("M-1/c1", "M-1"),
                     SampleDecisions.keep("M-1/c2", "M-1"),
                     SampleDecisions.keep("M-2/c1", "M-2"));
+            Books.keep(
+                    book,
+                    SampleCards.handedOut("M-1", 1, "12"),
+                    SampleCards.handedOut("M-1", 2, "7"),
+                    SampleCards.handedOut("M-2", 1, "12"));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));
