@@ -98,6 +98,13 @@ public final class EvidenceReader {
                 ReportedReading.asking(book));
     }
 
+    /** Returns the trials that count of a mix, by determination, whichever mixes are read here. */
+    List<CountedTrials> counted(Version<MixDesign> mix, LentReading known) {
+        EvidenceReader asking = asking(book, bench);
+        asking.lentTests.know(known);
+        return asking.read(mix).counted();
+    }
+
     /** Makes one that reads the records of all mixes now. */
     static EvidenceReader ofAll(Records book) {
         return new EvidenceReader(
@@ -220,6 +227,10 @@ public final class EvidenceReader {
         List<Version<FactorIssue>> issued =
                 issues.apply(mix.value().id()).stream().sorted(BY_REVISION).toList();
         Map<Integer, Lent> lent = lentTests.of(issued);
+        List<Version<FactorProposal>> proposed = proposals.apply(mix.value().id()).stream()
+                .sorted(Comparator.comparingInt(version -> version.value().number()))
+                .toList();
+        List<Lent> allLent = lentTests.with(proposed, lent.values());
         List<SourceStory> stones = mix.value().sources().stream()
                 .sorted()
                 .flatMap(id -> source(id).stream())
@@ -242,14 +253,11 @@ public final class EvidenceReader {
                 bench.equipment,
                 judged,
                 issued,
-                proposals.apply(mix.value().id()).stream()
-                        .sorted(Comparator.comparingInt(
-                                version -> version.value().number()))
-                        .toList(),
+                proposed,
                 bases(mix, issued, judged, lent),
-                made(judged, lent.values()),
+                made(judged, allLent),
                 firstKept(mix),
-                List.copyOf(lent.values()),
+                allLent,
                 decisions.apply(mix.value().id()).stream()
                         .sorted(Comparator.comparing((Version<ChangeDecision> version) ->
                                         version.value().decidedOn())

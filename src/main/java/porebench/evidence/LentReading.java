@@ -1,5 +1,7 @@
 package porebench.evidence;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +10,7 @@ import java.util.Optional;
 import porebench.record.Determination;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.GroupGround;
 import porebench.record.MixDesign;
 import porebench.record.book.Belonging;
@@ -37,15 +40,49 @@ final class LentReading {
         issued.stream()
                 .map(Version::value)
                 .filter(issue -> issue.isIssue() && issue.isLent())
-                .forEach(issue -> lent(issue, issue.grounds().group().orElseThrow())
+                .forEach(issue -> lent(issue.determinationId(), issue.grounds().group().orElseThrow())
                         .ifPresent(one -> lent.put(issue.revision(), one)));
         return lent;
     }
 
-    private Optional<Lent> lent(FactorIssue issue, GroupGround ground) {
-        List<?> key = List.of(issue.determinationId(), ground);
+    /**
+     * Returns the determinations on which drafts that are open rest, and after them those on which revisions rest. A revision that a
+     * draft becomes states its uncertainty, so that those have the trials that count of the tested mix with them.
+     */
+    List<Lent> with(List<Version<FactorProposal>> proposed, Collection<Lent> issued) {
+        List<Lent> all = new ArrayList<>();
+        proposed.stream()
+                .map(Version::value)
+                .filter(proposal -> proposal.isOpen() && proposal.isLent())
+                .forEach(proposal -> counting(
+                                proposal.determinationId(),
+                                proposal.grounds().group().orElseThrow())
+                        .ifPresent(all::add));
+        all.addAll(issued);
+        return all;
+    }
+
+    private Optional<Lent> counting(DeterminationId id, GroupGround ground) {
+        List<?> key = List.of(id, ground, "counting");
         if (!known.containsKey(key)) {
-            known.put(key, read(issue.determinationId(), ground));
+            // Two mixes might each have a draft found on the other.
+            known.put(key, Optional.empty());
+            known.put(
+                    key,
+                    lent(id, ground)
+                            .map(lent -> new Lent(
+                                    lent.determination(),
+                                    lent.terms(),
+                                    reader.counted(lent.terms().testedNow(), this),
+                                    lent.issues())));
+        }
+        return known.getOrDefault(key, Optional.empty());
+    }
+
+    private Optional<Lent> lent(DeterminationId id, GroupGround ground) {
+        List<?> key = List.of(id, ground);
+        if (!known.containsKey(key)) {
+            known.put(key, read(id, ground));
         }
         return known.getOrDefault(key, Optional.empty());
     }

@@ -21,7 +21,8 @@ public final class OpenProposal {
         return of(evidence).map(Version::value).map(OpenProposal::due);
     }
 
-    private static Problem due(FactorProposal open) {
+    /** Returns what is due about an open one. */
+    public static Problem due(FactorProposal open) {
         String code = switch (open.step()) {
             case CHECKED -> "register.draft-checked";
             case SENT_BACK -> "register.draft-sent-back";

@@ -9,6 +9,7 @@ import java.util.Optional;
 import porebench.quantity.Require;
 import porebench.quantity.Symbolic;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 
@@ -27,7 +28,8 @@ import porebench.record.id.SourceId;
  * @param terms from which hour, under which conditions, and who checked it; nobody since it was drafted anew or sent back
  * @param mixVersion the version of the mix design it rests on
  * @param sourceVersions the versions of the sources it rests on
- * @param grounds the versions of trials and calibrations it was drafted on, and the doubts taken on
+ * @param grounds the versions of trials and calibrations it was drafted on, the doubts taken on, the group whose factor it is, and the
+ *     decision that keeps it
  * @param draftedBy who drafted it
  * @param by who took the last step
  * @param at when, by the laboratory's clock
@@ -77,6 +79,21 @@ public record FactorProposal(
     /** Returns whether something is still to be done about it. */
     public boolean isOpen() {
         return step != Step.DROPPED && step != Step.ISSUED;
+    }
+
+    /** Returns the mix on which it was found: that which is tested for the group whose factor it is, or its own. */
+    public MixId testedMix() {
+        return grounds.group().map(GroupGround::testedMix).orElse(mixId);
+    }
+
+    /** Returns whether it was found on another mix, of the group whose factor it is. */
+    public boolean isLent() {
+        return !testedMix().equals(mixId);
+    }
+
+    /** Returns whether it is the factor of a group. */
+    public boolean isOf(GroupId group) {
+        return grounds.group().filter(ground -> ground.group().equals(group)).isPresent();
     }
 
     /** Returns the moment from which it would hold. */

@@ -14,7 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.command.Terminal.Said;
 import porebench.evidence.GroupBench;
+import porebench.method.Figure;
+import porebench.method.FigureName;
+import porebench.method.Mark;
+import porebench.method.profile.Profiles;
+import porebench.record.LaboratoryProfile;
 import porebench.record.SampleGroups;
+import porebench.record.book.LabBook;
 import porebench.store.Books;
 
 /** Groups on the command line, as a person would: looked for, brought in, looked at, issued for. The terminal's day is 1 July 2026. */
@@ -153,5 +159,48 @@ class GroupCommandTest {
                 .contains("G-1,,M-1,2.5,M-1;M-2;M-3;M-9,M-9 is as M-1");
         Files.writeString(folder.resolve("groups.csv"), HEADING + "G-2,,M-9,3,M-2,like\n");
         assertThat(run("import", "groups.csv").out()).contains("group.member-elsewhere");
+    }
+
+    private Said step(String step, String who, String reason) {
+        return run("issue", "--group", "G-1", "--step", step, "--who", who, "--reason", reason);
+    }
+
+    /** The laboratory wants its factors checked: in its copy of the profile under which the mixes stand. */
+    private void askForChecks() {
+        try (LabBook book = Books.SHELF.open(folder.resolve("book.porebench"))) {
+            Books.keep(
+                    book,
+                    new LaboratoryProfile(Profiles.standard()
+                            .copyAs("own", "Own figures")
+                            .copyAs("astm-c231", "Own figures")
+                            .with(FigureName.FACTOR_STEPS, new Figure("checked", "Own choice", Mark.LABORATORY))));
+        }
+    }
+
+    @Test
+    void theFactorOfAGroupIsDraftedCheckedAndPutInForceForAllItsMembers() {
+        askForChecks();
+        assertThat(issue().codes()).contains("issue.steps-needed");
+        assertThat(step("check", "M. Ash", "seen").codes()).containsExactly("proposal.none-of-group");
+        assertThat(step("sign", "M. Ash", "seen").codes()).containsExactly("proposal.no-such-step");
+        Said drafted = issue("--step", "draft", "--who", "R. Vale");
+        assertThat(drafted.status()).isZero();
+        assertThat(each(drafted, "drafts", "mixId")).containsExactly("M-1", "M-2", "M-3");
+        assertThat(each(drafted, "drafts", "groupId")).containsOnly("G-1");
+        assertThat(each(drafted, "drafts", "testedMix")).containsOnly("M-1");
+        assertThat(each(run("group", "--group-id", "G-1"), "members", "draft")).containsOnly("drafted");
+        assertThat(step("check", "R. Vale", "seen").codes()).contains("proposal.own-draft-checked");
+        assertThat(each(step("send-back", "M. Ash", "look again"), "drafts", "step"))
+                .containsOnly("sent-back");
+        assertThat(issue("--step", "draft", "--who", "R. Vale").status()).isZero();
+        assertThat(each(step("check", "M. Ash", "seen"), "drafts", "step")).containsOnly("checked");
+        Said put = step("put-in-force", "M. Ash", "agreed");
+        assertThat(each(put, "drafts", "step")).containsExactly("issued", "issued", "issued");
+        assertThat(each(put, "drafts", "revision")).hasSize(3);
+        assertThat(each(run("group", "--group-id", "G-1"), "members", "state")).doesNotContain("no factor");
+        assertThat(step("drop", "M. Ash", "none").codes()).containsExactly("proposal.none-of-group");
+        assertThat(run("issue", "--group", "G-9", "--step", "check", "--reason", "x", "--who", "M. Ash")
+                        .codes())
+                .containsExactly("book.not-there");
     }
 }

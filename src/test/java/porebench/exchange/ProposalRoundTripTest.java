@@ -24,7 +24,10 @@ class ProposalRoundTripTest {
         for (FactorProposal draft : new FactorProposal[] {
             SampleProposals.full("M-1", "M-1/1"),
             SampleProposals.checked("M-1", "M-1/1"),
-            SampleProposals.issued("M-1", "M-1/1", 3)
+            SampleProposals.issued("M-1", "M-1/1", 3),
+            SampleProposals.lent("M-2", "M-1", "M-1/1", "G-1"),
+            SampleProposals.lent("M-1", "M-1", "M-1/1", "G-1"),
+            SampleProposals.kept("M-1", "M-1/2", "M-1/c1")
         }) {
             assertThat(RoundTripTest.written(format, draft)).isEqualTo(draft);
         }

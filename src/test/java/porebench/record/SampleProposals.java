@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.record.id.CalibrationId;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.id.TrialId;
@@ -45,6 +47,18 @@ public final class SampleProposals {
                 LocalDateTime.of(2026, 3, 31, 16, 5),
                 "wrong day",
                 Optional.empty());
+    }
+
+    /** Returns a draft of the factor of a group, found on another mix. */
+    public static FactorProposal lent(String mix, String tested, String determination, String group) {
+        FactorProposal own = full(mix, determination);
+        return own.on(own.grounds().of(Optional.of(new GroupGround(new GroupId(group), 2, new MixId(tested)))));
+    }
+
+    /** Returns a draft of a factor that a decision keeps. */
+    public static FactorProposal kept(String mix, String determination, String decision) {
+        FactorProposal own = full(mix, determination);
+        return own.on(own.grounds().keptBy(new ChangeDecisionId(decision)));
     }
 
     /** Returns a draft that somebody checked. */

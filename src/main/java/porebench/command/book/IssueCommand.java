@@ -14,7 +14,6 @@ import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
-import porebench.command.reply.Reply;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.StopReport;
 import porebench.evidence.Evidence;
@@ -132,6 +131,12 @@ public final class IssueCommand extends BookCommand {
         }
         LaboratoryScatter scatter =
                 LaboratoryStanding.of(book, here().progress()).scatter();
+        if (step != null) {
+            Answer<IssueSteps.Step> taken = IssueSteps.parsed(step);
+            return taken.value()
+                    .map(one -> groupStep(book, id, scatter, one))
+                    .orElseGet(() -> CommandOutcome.refused(taken.problems()));
+        }
         Answer<GroupIssuing.Issued> answer =
                 GroupIssuance.issue(book, scatter, id, asked(), here().today(), this::takingOn, this::decision);
         if (answer.value().isEmpty()) {
@@ -144,7 +149,35 @@ public final class IssueCommand extends BookCommand {
             return CommandOutcome.refused(problems);
         }
         acted();
-        return CommandOutcome.done(saidOfGroup(id).report(answer.value().get()), problems);
+        return CommandOutcome.done(
+                GroupReports.issued(this.laidOut(), id, said(Optional.empty()), left(), words())
+                        .report(answer.value().get()),
+                problems);
+    }
+
+    /** Takes a step of the open drafts of a group, or drafts its factor. */
+    private CommandOutcome groupStep(LabBook book, GroupId id, LaboratoryScatter scatter, IssueSteps.Step taken) {
+        Answer<GroupIssuance.Stepped> answer = taken == IssueSteps.Step.DRAFT
+                ? GroupIssuance.draft(book, scatter, id, asked(), here().now(), this::takingOn, this::decision)
+                : GroupIssuance.step(
+                        book,
+                        scatter,
+                        id,
+                        steps -> IssueSteps.take(taken, steps, who.name(here()), reason, here().now()));
+        if (answer.value().isEmpty()) {
+            return CommandOutcome.refused(answer.problems());
+        }
+        GroupIssuance.Stepped stepped = answer.value().get();
+        List<Problem> problems = new ArrayList<>(answer.problems());
+        problems.addAll(book.keep(stepped.drafts(), who.name(here()), reason.strip()));
+        if (Problem.anyError(problems)) {
+            return CommandOutcome.refused(problems);
+        }
+        acted();
+        return CommandOutcome.done(
+                GroupReports.steps(this.laidOut(), id, IssueSteps.said(this.laidOut(), words()), left(), words())
+                        .report(stepped.taken()),
+                problems);
     }
 
     /** Takes a step of a draft that is open, or drafts the next revision. */
@@ -175,19 +208,8 @@ public final class IssueCommand extends BookCommand {
         return CommandOutcome.done(IssueSteps.said(this.laidOut(), words()).report(taken.proposal()), problems);
     }
 
-    private ReportLayout<GroupIssuing.Issued> saidOfGroup(GroupId id) {
-        ReportLayout<FactorIssue> each = said(Optional.empty());
-        ReportLayout<GroupIssuing.LeftOut> left = this.<GroupIssuing.LeftOut>laidOut()
-                .text("mixId", one -> one.mixId().text())
-                .field((json, one) -> Reply.problems(json, "why", one.why(), problemText()));
-        return this.<GroupIssuing.Issued>laidOut()
-                .text("groupId", any -> id.text())
-                .field((json, issued) -> json.list("issues", issued.issues(), each::json))
-                .field((json, issued) -> json.list("leftOut", issued.leftOut(), left::json))
-                .alone((page, issued) -> issued.issues().forEach(issue -> {
-                    page.line(words().get("issue.of-mix", issue.mixId().text()));
-                    each.rows(page, issue);
-                }));
+    private ReportLayout<GroupIssuing.LeftOut> left() {
+        return GroupReports.left(this.laidOut(), problemText());
     }
 
     private Optional<DeterminationId> asked() {
@@ -203,11 +225,10 @@ public final class IssueCommand extends BookCommand {
 
     private CommandOutcome issue(LabBook book, Evidence evidence, LaboratoryScatter scatter) {
         if (step != null) {
-            String word = step;
-            return IssueSteps.Step.of(word)
-                    .map(taken -> step(book, evidence, scatter, taken))
-                    .orElseGet(() -> CommandOutcome.refused(
-                            Problem.error("step", "proposal.no-such-step", word, List.of(IssueSteps.Step.values()))));
+            Answer<IssueSteps.Step> taken = IssueSteps.parsed(step);
+            return taken.value()
+                    .map(one -> step(book, evidence, scatter, one))
+                    .orElseGet(() -> CommandOutcome.refused(taken.problems()));
         }
         Answer<Issuing.Decision> decision = decision(evidence, scatter);
         if (decision.value().isEmpty()) {

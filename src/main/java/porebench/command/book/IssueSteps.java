@@ -1,15 +1,19 @@
 package porebench.command.book;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import porebench.command.reply.ReportLayout;
 import porebench.evidence.Evidence;
+import porebench.evidence.issue.GroupSteps;
 import porebench.evidence.issue.Proposing;
 import porebench.method.Answer;
+import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.quantity.Symbolic;
 import porebench.record.FactorProposal;
+import porebench.record.id.ChangeDecisionId;
 
 /** The steps of {@code issue} by which a factor is drafted, checked and put in force. */
 final class IssueSteps {
@@ -39,6 +43,29 @@ final class IssueSteps {
     }
 
     private IssueSteps() {}
+
+    /** Returns the step of a word, or why it is none. */
+    static Answer<Step> parsed(String word) {
+        return Step.of(word)
+                .map(step -> Answer.of(step, List.of()))
+                .orElseGet(() -> Answer.refused(
+                        List.of(Problem.error("step", "proposal.no-such-step", word, List.of(Step.values())))));
+    }
+
+    /**
+     * Takes a step of the open drafts of a group.
+     *
+     * @param step any but {@link Step#DRAFT}
+     */
+    static Answer<GroupSteps.Taken> take(Step step, GroupSteps group, String who, String said, LocalDateTime now) {
+        return switch (step) {
+            case CHECK -> group.check(who, said, now);
+            case SEND_BACK -> group.sendBack(who, said, now);
+            case DROP -> group.drop(who, said, now);
+            case PUT_IN_FORCE -> group.putInForce(who, said, now);
+            case DRAFT -> throw new IllegalArgumentException("step must be of an open draft, but is " + step);
+        };
+    }
 
     /**
      * Takes a step of the open draft of a mix.
@@ -75,6 +102,12 @@ final class IssueSteps {
                 .text("stepAt", draft -> draft.at().toString())
                 .field((json, draft) -> json.text("remark", filled(draft.remark())))
                 .field((json, draft) -> json.whole("revision", draft.revision()))
+                .field((json, draft) -> json.text(
+                        "groupId",
+                        draft.grounds().group().map(ground -> ground.group().text())))
+                .text("testedMix", draft -> draft.testedMix().text())
+                .field((json, draft) ->
+                        json.text("keptBy", draft.grounds().keptBy().map(ChangeDecisionId::text)))
                 .line(draft -> words.get(
                         "issue.step." + draft.step().symbol(),
                         Integer.toString(draft.number()),

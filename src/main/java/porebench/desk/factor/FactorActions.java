@@ -1,5 +1,6 @@
 package porebench.desk.factor;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,18 +13,22 @@ import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
+import porebench.evidence.issue.Proposing;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
 import porebench.record.FactorGroup;
+import porebench.record.book.Draft;
+import porebench.record.id.MixId;
 
 /** What can be done on the factor page, each once, for its button and its key. */
 final class FactorActions {
     final Action issue;
     final Action draft;
     final Action issueForGroup;
+    final Action draftForGroup;
     final Action confirm;
     final Action withdraw;
     final Action savePdf;
@@ -51,6 +56,7 @@ final class FactorActions {
         issue = Commands.of(texts.get("issue.action"), this::issue);
         draft = Commands.of(texts.get("draft.action"), this::issue);
         issueForGroup = Commands.of(texts.get("issue.group"), this::issueForGroup);
+        draftForGroup = Commands.of(texts.get("draft.group"), this::draftForGroup);
         confirm = Commands.of(texts.get("confirm.action"), this::confirm);
         withdraw = Commands.of(texts.get("withdraw.action"), this::withdraw);
         savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
@@ -89,24 +95,61 @@ final class FactorActions {
 
     /** Says before it is done which mixes get a revision, and which do not, and why. */
     private void issueForGroup() {
+        decision().ifPresent(decision -> group.decide(decision, answer -> answer.value()
+                .ifPresentOrElse(
+                        issued -> keepForGroup(
+                                "issue.group",
+                                issued.issues().stream()
+                                        .map(issue -> new Line(issue.mixId(), issue.factorPercent()))
+                                        .toList(),
+                                issued.leftOut(),
+                                issued.issues().stream().map(Draft::of).toList(),
+                                decision),
+                        () -> refuse(answer.problems()))));
+    }
+
+    /** Says before it is done for which mixes a draft is kept, and for which none is, and why. */
+    private void draftForGroup() {
+        decision().ifPresent(decision -> group.draft(decision, answer -> answer.value()
+                .ifPresentOrElse(
+                        taken -> keepForGroup(
+                                "draft.group",
+                                taken.each().stream()
+                                        .map(Proposing.Taken::proposal)
+                                        .map(draft -> new Line(draft.mixId(), draft.factorPercent()))
+                                        .toList(),
+                                taken.leftOut(),
+                                taken.drafts(),
+                                decision),
+                        () -> refuse(answer.problems()))));
+    }
+
+    /** What one mix gets. */
+    private record Line(MixId mix, BigDecimal factorPercent) {}
+
+    /** Returns what is decided for the group for which the mix is tested, once a person stands for it. */
+    private Optional<Issuing.Decision> decision() {
         if (group.group().isEmpty() || desk.tools().asker().person(over).isEmpty()) {
-            return;
+            return Optional.empty();
         }
         Optional<Issuing.Decision> decision = model.deciding();
         if (decision.isEmpty()) {
-            report(texts.get("issue.refused"), model.problems());
-            return;
+            report(texts.get(model.proposal().isDrafted() ? "draft.refused" : "issue.refused"), model.problems());
         }
-        group.decide(decision.get(), answer -> {
-            if (answer.value().isEmpty()) {
-                refuse(answer.problems());
-            } else if (desk.tools()
-                    .asker()
-                    .confirm(
-                            over, texts.get("issue.group"), said(answer.value().get()), texts.get("issue.group.act"))) {
-                group.keep(answer.value().get(), decision.get().reason(), this::refuse);
-            }
-        });
+        return decision;
+    }
+
+    private void keepForGroup(
+            String action,
+            List<Line> revisions,
+            List<GroupIssuing.LeftOut> left,
+            List<Draft> drafts,
+            Issuing.Decision decision) {
+        if (desk.tools()
+                .asker()
+                .confirm(over, texts.get(action), said(action, revisions, left), texts.get(action + ".act"))) {
+            group.keep(drafts, decision.reason(), this::refuse);
+        }
     }
 
     private void refuse(List<Problem> refused) {
@@ -114,20 +157,18 @@ final class FactorActions {
         goTo.accept(refused);
     }
 
-    private String said(GroupIssuing.Issued issued) {
-        String mixes =
-                issued.issues().stream().map(issue -> issue.mixId().text()).collect(Collectors.joining(", "));
-        String left = issued.leftOut().stream()
+    private String said(String action, List<Line> revisions, List<GroupIssuing.LeftOut> leftOut) {
+        String mixes = revisions.stream().map(line -> line.mix().text()).collect(Collectors.joining(", "));
+        String left = leftOut.stream()
                 .flatMap(one -> one.why().stream())
                 .map(desk.tools().problemText()::say)
                 .collect(Collectors.joining("\n"));
         return texts.get(
-                left.isEmpty() ? "issue.group.question" : "issue.group.question.left",
-                desk.tools().numbers().show(issued.issues().get(0).factorPercent()),
+                action + (left.isEmpty() ? ".question" : ".question.left"),
+                desk.tools().numbers().show(revisions.get(0).factorPercent()),
                 mixes,
                 left);
     }
-
     /** Hears why nothing was issued, once the person has read it. */
     void onRefused(Consumer<List<Problem>> heard) {
         goTo = heard;

@@ -72,6 +72,7 @@ final class IssueForm {
     private final JButton draft;
     private final JButton confirm;
     private final JButton forGroup;
+    private final JButton draftGroup;
     private final WrappedText groupWords = new WrappedText("factor.groupMembers", "quiet");
     private final FactorActions actions;
 
@@ -113,9 +114,11 @@ final class IssueForm {
         issue = Commands.button("factor.issue", actions.issue);
         draft = Commands.button("factor.draft", actions.draft);
         forGroup = Commands.button("factor.issueForGroup", actions.issueForGroup);
-        panel.add(issue, "split 4, growx 0, gaptop 8");
+        draftGroup = Commands.button("factor.draftForGroup", actions.draftForGroup);
+        panel.add(issue, "split 5, growx 0, gaptop 8");
         panel.add(draft, "growx 0, gaptop 8");
         panel.add(forGroup, "growx 0, gaptop 8");
+        panel.add(draftGroup, "growx 0, gaptop 8");
         panel.add(confirm, "growx 0, gaptop 8");
         panel.add(groupWords, "growx, wmin 0");
         panel.add(doubts.panel(), "growx, wmin 0");
@@ -155,6 +158,7 @@ final class IssueForm {
         confirm.setVisible(!isDrafted && model.confirmable().isPresent());
         Optional<FactorGroup> group = actions.group();
         forGroup.setVisible(!isDrafted && group.isPresent());
+        draftGroup.setVisible(isDrafted && group.isPresent());
         groupWords.say(group.map(tested -> texts.get(
                         "form.group",
                         tested.id().text(),

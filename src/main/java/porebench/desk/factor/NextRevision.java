@@ -41,7 +41,9 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
 
     /** Returns the draft with which the form begins. */
     TypedDraft draft(LocalDate today) {
-        Optional<FactorProposal> open = OpenProposal.of(evidence).map(Version::value);
+        // One that was found on another mix is drafted there, for the group.
+        Optional<FactorProposal> open =
+                OpenProposal.of(evidence).map(Version::value).filter(draft -> !draft.isLent());
         return open.map(NextRevision::of).orElseGet(() -> first(today));
     }
 
@@ -49,6 +51,7 @@ record NextRevision(Evidence evidence, Optional<JudgedDetermination> proposed) {
     private static TypedDraft of(FactorProposal open) {
         return TypedDraft.BLANK
                 .with(FactorModel.DETERMINATION, open.determinationId().text())
+                .with(KeptChoice.COLUMN, open.grounds().keptBy().isPresent())
                 .with(FactorIssueColumns.IN_FORCE_FROM, Days.show(open.inForceFrom()))
                 .with(FactorIssueColumns.IN_FORCE_AT, open.terms().atText())
                 .with(FactorIssueColumns.RECHECK_BY, Days.show(open.recheckBy()))

@@ -3,6 +3,8 @@ package porebench.desk.factor;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.Question;
@@ -10,6 +12,7 @@ import porebench.desk.Reading;
 import porebench.evidence.Evidence;
 import porebench.evidence.OpenProposal;
 import porebench.evidence.issue.FactorSteps;
+import porebench.evidence.issue.GroupSteps;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.Proposing;
 import porebench.method.Answer;
@@ -18,6 +21,7 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
+import porebench.record.GroupGround;
 import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
@@ -37,6 +41,7 @@ final class ProposalModel {
 
     private final DeskModel desk;
     private final Texts texts;
+    private boolean isForGroup = true;
 
     ProposalModel(DeskModel desk, Texts texts) {
         this.desk = desk;
@@ -96,6 +101,41 @@ final class ProposalModel {
                 .orElse("");
     }
 
+    /** Returns the group whose factor the open draft is; empty where it is of its mix alone. */
+    Optional<GroupGround> group() {
+        return open().flatMap(draft -> draft.grounds().group());
+    }
+
+    /** Says of which group the open draft is, or by which decision its factor is kept; blank where neither. */
+    String ground() {
+        return Stream.concat(
+                        group().stream()
+                                .map(ground -> texts.get(
+                                        "draft.of-group",
+                                        ground.group().text(),
+                                        Integer.toString(ground.version()),
+                                        ground.testedMix().text())),
+                        open().flatMap(draft -> draft.grounds().keptBy()).stream()
+                                .map(decision -> texts.get("draft.kept-by", decision.text())))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Returns the words beside the choice whether a step is taken for all drafts of the group. */
+    String groupWords() {
+        return group().map(ground -> texts.get("draft.whole-group", ground.group().text()))
+                .orElse("");
+    }
+
+    /** Returns whether a step is taken for all open drafts of the group, not for that of this mix alone. */
+    boolean isForGroup() {
+        return isForGroup && group().isPresent();
+    }
+
+    /** Chooses whether a step is taken for all open drafts of the group. */
+    void takeForGroup(boolean all) {
+        isForGroup = all;
+    }
+
     /** Returns the steps of the open draft in words, the first one first; none until they were looked up. */
     List<String> steps() {
         return open().map(StepsOf::new).flatMap(desk::answer).orElse(List.of()).stream()
@@ -145,6 +185,14 @@ final class ProposalModel {
      * @param outcome hears why nothing was done; empty when it was
      */
     void act(Act act, String said, Outcome outcome) {
+        if (isForGroup()) {
+            String who = desk.person();
+            LocalDateTime now = desk.tools().now();
+            String why = said.isBlank() ? texts.get("draft.step." + after(act).symbol()) : said;
+            GroupOffer.step(
+                    desk, group().orElseThrow().group(), steps -> take(act, steps, who, said, now), why, outcome);
+            return;
+        }
         Answer<Proposing.Taken> answer = take(act, desk.person(), said);
         if (answer.value().isEmpty()) {
             outcome.take(answer.problems());
@@ -155,6 +203,25 @@ final class ProposalModel {
                     : said;
             Stating.keep(desk, texts, answer.value().get().drafts(), why, outcome);
         }
+    }
+
+    private static FactorProposal.Step after(Act act) {
+        return switch (act) {
+            case CHECK -> FactorProposal.Step.CHECKED;
+            case PUT_IN_FORCE -> FactorProposal.Step.ISSUED;
+            case SEND_BACK -> FactorProposal.Step.SENT_BACK;
+            case DROP -> FactorProposal.Step.DROPPED;
+        };
+    }
+
+    private static Answer<GroupSteps.Taken> take(
+            Act act, GroupSteps steps, String who, String said, LocalDateTime now) {
+        return switch (act) {
+            case CHECK -> steps.check(who, said, now);
+            case PUT_IN_FORCE -> steps.putInForce(who, said, now);
+            case SEND_BACK -> steps.sendBack(who, said, now);
+            case DROP -> steps.drop(who, said, now);
+        };
     }
 
     /** Asks for the steps of a draft. */

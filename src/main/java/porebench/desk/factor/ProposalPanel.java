@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.Action;
+import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -23,6 +24,8 @@ final class ProposalPanel {
     private final Texts texts;
     private final WrappedText title = new WrappedText("factor.draft-title", "h2");
     private final WrappedText content = new WrappedText("factor.draft-content", "");
+    private final WrappedText ground = new WrappedText("factor.draft-ground", "");
+    private final JCheckBox forGroup = new JCheckBox();
     private final WrappedText steps = new WrappedText("factor.draft-steps", "quiet");
     private final ProblemLines against;
     private final Map<ProposalModel.Act, Action> actions = new EnumMap<>(ProposalModel.Act.class);
@@ -39,8 +42,13 @@ final class ProposalPanel {
         panel.setOpaque(false);
         panel.add(title, "wmin 0");
         panel.add(content, "wmin 0");
+        panel.add(ground, "wmin 0");
         panel.add(steps, "wmin 0");
         panel.add(against.panel(), "wmin 0");
+        forGroup.setName("factor.draft.forGroup");
+        forGroup.setOpaque(false);
+        forGroup.addActionListener(event -> model.takeForGroup(forGroup.isSelected()));
+        panel.add(forGroup, "wmin 0, gaptop 4");
         JPanel buttons = new JPanel(new MigLayout("insets 0, hidemode 3, wrap 2, gapy 4"));
         buttons.setOpaque(false);
         actions.forEach((act, action) ->
@@ -57,6 +65,10 @@ final class ProposalPanel {
         panel.setVisible(model.open().isPresent());
         title.say(model.title());
         content.say(model.content());
+        ground.say(model.ground());
+        forGroup.setText(model.groupWords());
+        forGroup.setVisible(model.group().isPresent());
+        forGroup.setSelected(model.isForGroup());
         steps.say(String.join("\n", model.steps()));
         actions.forEach((act, action) -> action.setEnabled(model.against(act).isEmpty()));
         against.show(model.open().isEmpty() ? List.of() : model.why());
@@ -74,7 +86,7 @@ final class ProposalPanel {
                     .remark(
                             panel,
                             texts.get("draft.put.action"),
-                            texts.get("draft.put.question", model.content()),
+                            texts.get("draft.put.question", (model.ground() + " " + model.content()).strip()),
                             texts.get("draft.put.act"))
                     .ifPresent(said -> act(ProposalModel.Act.PUT_IN_FORCE, said));
         }

@@ -12,9 +12,11 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.OpenProposal;
 import porebench.method.Problem;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FactorProposal;
 import porebench.record.book.Version;
 import porebench.record.group.Likeness;
 import porebench.record.id.DeterminationId;
@@ -43,6 +45,7 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
      * @param inForce the revision in force; empty where none is
      * @param likeness how far it is from the tested mix, both as they are now
      * @param why what makes its factor untrue
+     * @param draft the draft of its next revision that is open
      */
     public record Member(
             MixId mixId,
@@ -51,17 +54,19 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
             FactorState state,
             Optional<FactorIssue> inForce,
             Likeness likeness,
-            List<Problem> why) {
+            List<Problem> why,
+            Optional<FactorProposal> draft) {
         public Member {
             why = List.copyOf(why);
         }
 
-        /** Returns what is the matter with it, each thing once: a factor of the group says itself how the member drifted out. */
+        /** Returns what is the matter with it, and what its draft waits for, each once: a factor of the group says itself how the member drifted out. */
         public List<Problem> matters(FactorGroup group) {
-            return hasGroupFactor(group)
-                    ? why
-                    : Stream.concat(likeness.why().stream().map(Problem::asWarning), why.stream())
-                            .toList();
+            Stream<Problem> standing = hasGroupFactor(group)
+                    ? why.stream()
+                    : Stream.concat(likeness.why().stream().map(Problem::asWarning), why.stream());
+            return Stream.concat(standing, draft.map(OpenProposal::due).stream())
+                    .toList();
         }
 
         /** Returns whether its factor in force is that of a group. */
@@ -105,7 +110,8 @@ public record GroupLook(Version<FactorGroup> group, List<Member> members, Option
                 own.stateAt(moment),
                 inForce,
                 Likeness.of(own.mix().value(), tested.mix().value(), group.tolerancePercent()),
-                inForce.map(issue -> own.whyUntrue(issue, moment.toLocalDate())).orElse(List.of()));
+                inForce.map(issue -> own.whyUntrue(issue, moment.toLocalDate())).orElse(List.of()),
+                OpenProposal.of(own).map(Version::value));
     }
 
     /** Returns the determination of the tested mix that a factor of its group is issued from unless a person says another. */

@@ -70,6 +70,7 @@ final class ProposalIntake {
                     proposal.recordId(),
                     proposal.determinationId().text()));
         }
+        problems.addAll(grounds(proposal));
         boolean isIssued = proposal.step() == FactorProposal.Step.ISSUED;
         Optional<String> issue = proposal.revision().map(number -> FactorIssue.idOf(proposal.mixId(), number));
         if (isIssued != issue.isPresent()) {
@@ -79,6 +80,30 @@ final class ProposalIntake {
                 .ifPresent(
                         id -> problems.add(Problem.error("revision", "import.unknown-issue", proposal.recordId(), id)));
         Training.mixing(proposal, isTraining).ifPresent(problems::add);
+        return problems;
+    }
+
+    /** Returns what is wrong with what a proposal rests on beside its trials: a group, or a decision, that nobody here knows. */
+    private List<Problem> grounds(FactorProposal proposal) {
+        List<Problem> problems = new ArrayList<>();
+        proposal.grounds()
+                .group()
+                .filter(ground -> known.apply(
+                                        RecordKind.FACTOR_GROUP, ground.group().text())
+                                .isEmpty()
+                        || known.apply(RecordKind.MIX, ground.testedMix().text())
+                                .isEmpty())
+                .ifPresent(ground -> problems.add(Problem.error(
+                        "group_id",
+                        "proposal.unknown-group",
+                        proposal.recordId(),
+                        ground.group().text(),
+                        ground.testedMix().text())));
+        proposal.grounds()
+                .keptBy()
+                .filter(id -> known.apply(RecordKind.CHANGE_DECISION, id.text()).isEmpty())
+                .ifPresent(id -> problems.add(
+                        Problem.error("kept_by", "proposal.unknown-decision", proposal.recordId(), id.text())));
         return problems;
     }
 

@@ -76,7 +76,10 @@ final class Touched {
         }
         if (value instanceof FactorProposal proposal) {
             return Map.of(
-                    RecordKind.MIX, List.of(proposal.mixId().text()),
+                    RecordKind.MIX,
+                            List.of(
+                                    proposal.mixId().text(),
+                                    proposal.testedMix().text()),
                     RecordKind.DETERMINATION, List.of(proposal.determinationId().text()));
         }
         return value instanceof FactorIssue issue

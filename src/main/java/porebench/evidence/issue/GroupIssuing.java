@@ -1,5 +1,6 @@
 package porebench.evidence.issue;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
@@ -117,6 +119,44 @@ public final class GroupIssuing {
      * @return the revisions, with every doubt, taken on; or why there can be none
      */
     public Answer<Issued> issue(Issuing.Decision decision) {
+        Answer<Each<FactorIssue>> made = each(evidence -> with(
+                Issuing.issue(evidence, scatter, decision),
+                issue -> ofGroup(IssueUncertainty.stated(evidence, scatter, issue))));
+        return with(made, each -> new Issued(each.made(), each.left()));
+    }
+
+    /**
+     * Drafts the revisions of the members, where the profile has factors drafted, checked and put in force by several people.
+     *
+     * @param decision as for one mix; its determination is that of the tested mix
+     * @param now the day and time, by the laboratory's clock
+     * @return the drafts, with every doubt, taken on; or why there can be none
+     */
+    public Answer<GroupSteps.Taken> draft(Issuing.Decision decision, LocalDateTime now) {
+        Answer<Each<Proposing.Taken>> made = each(evidence -> with(
+                Proposing.draft(evidence, scatter, decision, now),
+                taken -> new Proposing.Taken(
+                        taken.proposal().on(taken.proposal().grounds().of(ground())), taken.before(), taken.issue())));
+        return with(made, each -> new GroupSteps.Taken(each.made(), each.left()));
+    }
+
+    private Optional<GroupGround> ground() {
+        return Optional.of(new GroupGround(
+                group.value().id(), group.number(), group.value().testedMix()));
+    }
+
+    private FactorIssue ofGroup(FactorIssue issue) {
+        return issue.on(issue.grounds().of(ground()));
+    }
+
+    /** What is made of the members, and who is left out. */
+    private record Each<T>(List<T> made, List<LeftOut> left) {}
+
+    private static <S, T> Answer<T> with(Answer<S> answer, Function<S, T> then) {
+        return new Answer<>(answer.value().map(then), answer.problems());
+    }
+
+    private <T> Answer<Each<T>> each(Function<Evidence, Answer<T>> make) {
         if (judged().isEmpty()) {
             return Answer.refused(List.of(Problem.error("determination", "issue.no-trial-counts", basis.text())));
         }
@@ -124,19 +164,12 @@ public final class GroupIssuing {
         List<Evidence> deciding = deciding(left);
         Set<Problem> problems = new LinkedHashSet<>();
         left.forEach(one -> one.why().forEach(why -> problems.add(why.asWarning())));
-        List<FactorIssue> issues = new ArrayList<>();
+        List<T> all = new ArrayList<>();
         Map<MixId, List<Problem>> found = new LinkedHashMap<>();
         for (Evidence evidence : deciding) {
-            Answer<FactorIssue> answer = Issuing.issue(evidence, scatter, decision);
+            Answer<T> answer = make.apply(evidence);
             found.put(evidence.mix().value().id(), answer.problems());
-            answer.value()
-                    .map(issue -> IssueUncertainty.stated(evidence, scatter, issue))
-                    .map(issue -> issue.on(issue.grounds()
-                            .of(Optional.of(new GroupGround(
-                                    group.value().id(),
-                                    group.number(),
-                                    group.value().testedMix())))))
-                    .ifPresent(issues::add);
+            answer.value().ifPresent(all::add);
         }
         problems.addAll(together(found));
         if (found.keySet().stream().allMatch(group.value().testedMix()::equals)) {
@@ -144,13 +177,13 @@ public final class GroupIssuing {
                     "members", "group.nobody-like", group.value().id().text()));
         }
         List<Problem> said = List.copyOf(problems);
-        return Problem.anyError(said) || issues.size() < deciding.size()
+        return Problem.anyError(said) || all.size() < deciding.size()
                 ? Answer.refused(said)
-                : Answer.of(new Issued(issues, left), said);
+                : Answer.of(new Each<>(all, left), said);
     }
 
     /** Returns what was found of several mixes: what holds for all of them once, the rest with the mix it is about. */
-    private static Set<Problem> together(Map<MixId, List<Problem>> found) {
+    static Set<Problem> together(Map<MixId, List<Problem>> found) {
         Set<Problem> together = new LinkedHashSet<>();
         found.forEach((mix, problems) -> problems.stream()
                 .map(problem -> found.values().stream().allMatch(all -> all.contains(problem))

@@ -20,7 +20,8 @@ import porebench.record.book.Version;
  * hangs on {@link FactorSteps}.
  *
  * <p>A draft rests on the versions of trials and calibrations that whoever drafted it saw. Where any of them is another by now, or
- * something about them is doubtful that was not, it can be checked and put in force no more: it is drafted anew.
+ * something about them is doubtful that was not, it can be checked and put in force no more: it is drafted anew. So it is where the mix
+ * drifted out of the group whose factor it is, or the decision that keeps the factor no longer does.
  */
 public final class Proposing {
     private Proposing() {}
@@ -64,13 +65,6 @@ public final class Proposing {
                         "proposal.is-checked",
                         version.value().recordId(),
                         version.value().by())));
-        // A draft does not hold the decision: what it becomes would not say by which decision it is kept.
-        decision.asDecided()
-                .ifPresent(id -> problems.add(Problem.error(
-                        "keptBy",
-                        "proposal.kept-by-decision",
-                        id.text(),
-                        decision.determinationId().text())));
         Answer<FactorIssue> made = Issuing.decided(evidence, scatter, decision);
         problems.addAll(made.problems());
         if (made.value().isEmpty() || Problem.anyError(problems)) {

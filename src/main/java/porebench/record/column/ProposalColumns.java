@@ -4,13 +4,17 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import porebench.record.FactorOrigin;
 import porebench.record.FactorProposal;
 import porebench.record.FactorTerms;
 import porebench.record.Grounds;
+import porebench.record.GroupGround;
 import porebench.record.TakenDoubt;
 import porebench.record.id.CalibrationId;
+import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.GroupId;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.id.TrialId;
@@ -18,6 +22,7 @@ import porebench.record.id.TrialId;
 /** The columns of what is proposed as the next revision of a mix's factor. */
 public final class ProposalColumns {
     private static final int STEP = 17;
+    private static final int GROUND_STEP = 22;
 
     public static final Column<FactorProposal, MixId> MIX =
             Column.needed("mix_id", CellType.word(MixId::new, MixId::text), FactorProposal::mixId);
@@ -92,6 +97,34 @@ public final class ProposalColumns {
     public static final Column<FactorProposal, Boolean> SIMULATED =
             Column.mark("simulated", proposal -> proposal.grounds().simulated());
 
+    public static final Column<FactorProposal, GroupId> GROUP = Column.any(
+                    "group_id",
+                    CellType.word(GroupId::new, GroupId::text),
+                    (FactorProposal proposal) -> proposal.grounds().group().map(GroupGround::group))
+            .since(GROUND_STEP)
+            .extra();
+    public static final Column<FactorProposal, Integer> GROUP_VERSION = Column.any(
+                    "group_version",
+                    CellType.whole(1),
+                    (FactorProposal proposal) -> proposal.grounds().group().map(GroupGround::version))
+            .neededWhere(from -> from.states(GROUP))
+            .since(GROUND_STEP)
+            .extra();
+    /** Stated where it is another mix than the draft's own. */
+    public static final Column<FactorProposal, MixId> TESTED_MIX = Column.any(
+                    "tested_mix_id",
+                    CellType.word(MixId::new, MixId::text),
+                    (FactorProposal proposal) ->
+                            Optional.of(proposal.testedMix()).filter(any -> proposal.isLent()))
+            .since(GROUND_STEP)
+            .extra();
+    public static final Column<FactorProposal, ChangeDecisionId> KEPT_BY = Column.any(
+                    "kept_by",
+                    CellType.word(ChangeDecisionId::new, ChangeDecisionId::text),
+                    (FactorProposal proposal) -> proposal.grounds().keptBy())
+            .since(GROUND_STEP)
+            .extra();
+
     public static final Columns<FactorProposal> ALL = Columns.of(
                     "factor_proposal",
                     ProposalColumns::made,
@@ -116,10 +149,21 @@ public final class ProposalColumns {
                     CONDITIONS,
                     CHECKED_BY,
                     REVISION,
-                    SIMULATED)
+                    SIMULATED,
+                    GROUP,
+                    GROUP_VERSION,
+                    TESTED_MIX,
+                    KEPT_BY)
             .since(STEP);
 
     private ProposalColumns() {}
+
+    private static Optional<GroupGround> group(Cells cells) {
+        return cells.any(GROUP)
+                .flatMap(group -> cells.any(GROUP_VERSION)
+                        .map(version -> new GroupGround(
+                                group, version, cells.any(TESTED_MIX).orElse(cells.get(MIX)))));
+    }
 
     private static FactorProposal made(Cells cells) {
         return new FactorProposal(
@@ -142,7 +186,10 @@ public final class ProposalColumns {
                         IdVersion.byId(cells.list(CALIBRATIONS)),
                         cells.list(DOUBTS),
                         FactorOrigin.HERE,
-                        cells.is(SIMULATED)),
+                        cells.is(SIMULATED),
+                        group(cells),
+                        cells.any(KEPT_BY),
+                        Optional.empty()),
                 cells.get(DRAFTED_BY),
                 cells.get(BY),
                 cells.get(AT),

@@ -23,6 +23,7 @@ import porebench.record.Kept;
 import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.SampleCalibrations;
+import porebench.record.SampleGroups;
 import porebench.record.SampleProposals;
 import porebench.store.Books;
 
@@ -90,6 +91,20 @@ class ProposalIntakeTest {
         bench.issue(Bench.START);
         keep(check(SampleProposals.issued("M-1", "M-1/1", 1)));
         assertThat(bench.newest(FactorProposal.class, "M-1/p1").revision()).contains(1);
+    }
+
+    /** Group G-1 and decision M-1/c1 are in no book and in no file. */
+    @Test
+    void aDraftNamesAGroupAndADecisionThatAreKnown() {
+        assertThat(Books.codes(check(SampleProposals.lent("M-1", "M-1", "M-1/1", "G-1")).problems()))
+                .containsExactly("proposal.unknown-group");
+        assertThat(Books.codes(check(SampleProposals.kept("M-1", "M-1/1", "M-1/c1")).problems()))
+                .containsExactly("proposal.unknown-decision");
+        Books.keep(bench.book, SampleGroups.mix("M-2", "717.5", "1032.5"), SampleGroups.group("G-1", "M-2"));
+        assertThat(Books.codes(check(SampleProposals.lent("M-2", "M-7", "M-1/1", "G-1")).problems()))
+                .containsExactly("proposal.unknown-group");
+        keep(check(SampleProposals.lent("M-2", "M-1", "M-1/1", "G-1")));
+        assertThat(bench.newest(FactorProposal.class, "M-2/p1").testedMix()).isEqualTo(Bench.MIX);
     }
 
     /** The file has names, versions and an issued draft; that these people took these steps it cannot prove. */

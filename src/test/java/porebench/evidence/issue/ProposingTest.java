@@ -33,7 +33,6 @@ import porebench.record.LaboratoryProfile;
 import porebench.record.MixDesign;
 import porebench.record.Samples;
 import porebench.record.book.Draft;
-import porebench.record.id.ChangeDecisionId;
 import porebench.store.Books;
 
 /** A factor is drafted, checked and put in force by the people whom the laboratory wants, and by nobody on another way. */
@@ -83,20 +82,6 @@ class ProposingTest {
                         evidence, new Issuing.Decision(Bench.FIRST, from, Optional.empty(), who, "", "first factor"))
                 .under(new FactorTerms(FactorTerms.time("14:30"), "sand Alder only", ""));
         return Proposing.draft(evidence, bench.scatter(), decision, NOW);
-    }
-
-    /** A draft would not hold by which decision the factor is kept. */
-    @Test
-    void aFactorThatADecisionKeepsIsNotDrafted() {
-        ask("checked", "no");
-        Evidence evidence = bench.evidence();
-        Issuing.Decision decision = bench.takingAll(
-                        evidence,
-                        new Issuing.Decision(Bench.FIRST, LATER, Optional.empty(), "R. Vale", "", "first factor"))
-                .asDecided(Optional.of(new ChangeDecisionId("M-1/c1")));
-        Answer<Proposing.Taken> answer = Proposing.draft(evidence, bench.scatter(), decision, NOW);
-        assertThat(answer.value()).isEmpty();
-        assertThat(Books.codes(answer.problems())).contains("proposal.kept-by-decision");
     }
 
     private Answer<Proposing.Taken> checking(String who) {
