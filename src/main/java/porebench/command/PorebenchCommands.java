@@ -49,6 +49,7 @@ import porebench.command.book.PageCommand;
 import porebench.command.book.PageReadingsCommand;
 import porebench.command.book.PhotoCommand;
 import porebench.command.book.PlanCommand;
+import porebench.command.book.RecallCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
 import porebench.command.book.SourceCommand;
@@ -82,6 +83,7 @@ import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
+import porebench.record.CardStep;
 import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.GroupId;
@@ -132,6 +134,7 @@ public final class PorebenchCommands {
         COMMANDS.put("group", GroupCommand::new);
         COMMANDS.put("register", RegisterCommand::new);
         COMMANDS.put("plan", PlanCommand::new);
+        COMMANDS.put("recall", RecallCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);
@@ -207,6 +210,7 @@ public final class PorebenchCommands {
         line.registerConverter(ComparisonVerdict.class, choice(ComparisonVerdict.values(), ComparisonVerdict::symbol));
         line.registerConverter(DeterminationId.class, id(DeterminationId::new));
         line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
+        line.registerConverter(CardStep.Act.class, choice(CardStep.Act.values(), CardStep.Act::symbol));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
         // A register and a plan are no cards.

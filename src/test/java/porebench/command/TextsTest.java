@@ -19,12 +19,14 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import porebench.evidence.FactorState;
+import porebench.evidence.custody.CardStanding;
 import porebench.evidence.paper.CardCheck;
 import porebench.method.Role;
 import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
 import porebench.method.meter.MeterState;
+import porebench.record.CardStep;
 import porebench.record.FactorProposal;
 import porebench.record.MeterCalibration;
 import porebench.record.RecordKind;
@@ -66,6 +68,8 @@ class TextsTest {
         for (CardCheck.Verdict verdict : CardCheck.Verdict.values()) {
             used.add("cardcheck." + verdict.symbol());
         }
+        Stream.of(CardStanding.values()).forEach(standing -> used.add("recall.is." + standing.symbol()));
+        Stream.of(CardStep.Act.values()).forEach(act -> used.add("recall.act." + act.symbol()));
         for (FactorState state : FactorState.values()) {
             used.add("state." + state.symbol().replace(' ', '-'));
         }
@@ -82,7 +86,7 @@ class TextsTest {
                 .forEach(used::add);
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|cardcheck|page|photo|register|import"
-                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group";
+                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group|recall";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

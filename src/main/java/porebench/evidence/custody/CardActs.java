@@ -1,0 +1,74 @@
+package porebench.evidence.custody;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import porebench.method.Answer;
+import porebench.method.Problem;
+import porebench.record.CardHolder;
+import porebench.record.CardPrint;
+import porebench.record.CardStep;
+import porebench.record.CardSteps;
+
+/**
+ * What is said of one or many cards at once: all of it can be kept, or none.
+ *
+ * @param act what happened
+ * @param holder to whom, or by whom; empty where nobody is named
+ * @param at when, by the laboratory's clock
+ * @param by who says so
+ * @param remark anything else, may be empty
+ */
+public record CardActs(
+        CardStep.Act act, Optional<CardHolder> holder, LocalDateTime at, String by, String remark) {
+    /**
+     * Returns the next step of each card, or everything that is against it.
+     *
+     * @param custody where the cards are now
+     * @param names the cards, by the names of their records
+     */
+    public Answer<List<CardStep>> steps(Custody custody, List<String> names) {
+        List<CardStep> steps = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (String name : names.stream().distinct().toList()) {
+            Optional<HeldCard> card = custody.card(name);
+            if (card.isEmpty()) {
+                problems.add(Problem.error("card", "custody.no-such-card", name));
+            } else {
+                CardStep step = next(card.get());
+                problems.addAll(CardSteps.check(card.get().print(), card.get().steps(), step, custody.at()));
+                gone(card.get()).ifPresent(problems::add);
+                steps.add(step);
+            }
+        }
+        return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(steps, problems);
+    }
+
+    private CardStep next(HeldCard card) {
+        CardPrint print = card.print();
+        return new CardStep(
+                print.mixId(),
+                print.revision(),
+                print.number(),
+                card.steps().size() + 1,
+                act,
+                holder,
+                at,
+                by,
+                remark);
+    }
+
+    /** A card whose factor no longer holds goes to nobody; that it went all the same is kept with the reason. */
+    private Optional<Problem> gone(HeldCard card) {
+        boolean heldThen = card.since().filter(at::isBefore).isPresent();
+        if (act != CardStep.Act.HANDED_OUT || !card.standing().isRecalled() || heldThen) {
+            return Optional.empty();
+        }
+        String name = card.print().recordId();
+        return Optional.of(
+                remark.isBlank()
+                        ? Problem.error("remark", "custody.factor-gone-without-remark", name)
+                        : Problem.warning("card", "custody.factor-gone", name));
+    }
+}

@@ -1,0 +1,142 @@
+package porebench.evidence.custody;
+
+import java.time.LocalDateTime;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import porebench.evidence.RegisterRow;
+import porebench.record.CardHolder;
+import porebench.record.CardPlace;
+import porebench.record.CardPrint;
+import porebench.record.CardStep;
+import porebench.record.CardSteps;
+import porebench.record.FactorIssue;
+import porebench.record.Kept;
+import porebench.record.book.Belonging;
+import porebench.record.book.Records;
+import porebench.record.book.Version;
+import porebench.record.id.MixId;
+
+/**
+ * Where the factor cards of some mixes are at a moment. Marked copies, and cards that did not leave after all, are none.
+ *
+ * @param at the moment, by the laboratory's clock
+ * @param cards the cards, by mix, revision and number
+ */
+public record Custody(LocalDateTime at, List<HeldCard> cards) {
+    public Custody {
+        cards = List.copyOf(cards);
+    }
+
+    /**
+     * Reads where the cards of some mixes are: their prints, the steps of these and the revisions, and no trials.
+     *
+     * @param rows how the mixes stand in the register at the moment
+     */
+    public static Custody of(Records book, Collection<RegisterRow> rows, LocalDateTime at) {
+        List<String> mixes = rows.stream().map(row -> row.mixId().text()).toList();
+        List<CardPrint> prints = values(book.latestOf(Belonging.PRINTS_OF_MIX, mixes));
+        List<String> printed =
+                prints.stream().map(print -> print.mixId().text()).distinct().toList();
+        return of(
+                rows,
+                prints,
+                values(book.latestOf(Belonging.CARD_STEPS_OF_MIX, printed)),
+                values(book.latestOf(Belonging.ISSUES_OF_MIX, printed)),
+                at);
+    }
+
+    private static <T extends Kept> List<T> values(List<Version<T>> versions) {
+        return versions.stream().map(Version::value).toList();
+    }
+
+    /** Puts together where cards are. */
+    static Custody of(
+            Collection<RegisterRow> rows,
+            List<CardPrint> prints,
+            List<CardStep> steps,
+            List<FactorIssue> issues,
+            LocalDateTime at) {
+        Map<MixId, RegisterRow> byMix = rows.stream().collect(Collectors.toMap(RegisterRow::mixId, row -> row));
+        Map<String, List<CardStep>> byCard = steps.stream().collect(Collectors.groupingBy(CardStep::cardId));
+        Map<MixId, List<FactorIssue>> issued = issues.stream().collect(Collectors.groupingBy(FactorIssue::mixId));
+        List<HeldCard> cards = prints.stream()
+                .filter(CardSteps::canBeHandedOut)
+                .filter(print -> print.printedAt().filter(at::isBefore).isEmpty())
+                .sorted(Comparator.comparing(CardPrint::mixId)
+                        .thenComparing(CardPrint::revision)
+                        .thenComparing(CardPrint::number))
+                .map(print -> held(
+                        print,
+                        byMix.get(print.mixId()),
+                        byCard.getOrDefault(print.recordId(), List.of()),
+                        issued.getOrDefault(print.mixId(), List.of()),
+                        at))
+                .toList();
+        return new Custody(at, cards);
+    }
+
+    private static HeldCard held(
+            CardPrint print, RegisterRow row, List<CardStep> kept, List<FactorIssue> issues, LocalDateTime at) {
+        List<CardStep> steps = kept.stream()
+                .sorted(Comparator.comparingInt(CardStep::number))
+                .toList();
+        CardPlace place = CardPlace.after(steps.stream()
+                .filter(step -> !step.at().isAfter(at.plusMinutes(CardSteps.CLOCK_MINUTES)))
+                .toList());
+        Optional<FactorIssue> own = issues.stream()
+                .filter(issue -> issue.revision() == print.revision())
+                .findFirst();
+        List<FactorIssue> later = issues.stream()
+                .filter(issue -> issue.revision() > print.revision())
+                .filter(issue -> !issue.begins().isAfter(at))
+                .sorted(Comparator.comparing(FactorIssue::begins).thenComparing(FactorIssue::revision))
+                .toList();
+        CardStanding standing;
+        Optional<LocalDateTime> since = Optional.empty();
+        if (!later.isEmpty()) {
+            boolean isGone = later.stream()
+                    .max(Comparator.comparingInt(FactorIssue::revision))
+                    .filter(FactorIssue::isIssue)
+                    .isEmpty();
+            standing = isGone ? CardStanding.WITHDRAWN : CardStanding.SUPERSEDED;
+            since = Optional.of(later.get(0).begins());
+        } else if (own.filter(issue -> issue.begins().isAfter(at)).isPresent()) {
+            standing = CardStanding.NOT_YET;
+        } else {
+            standing = CardStanding.of(row.state());
+            if (standing.isRecalled()) {
+                since = row.uncoveredSince().map(day -> day.atStartOfDay());
+            }
+        }
+        return new HeldCard(
+                print, steps, place, standing, since, row.title(), own.map(FactorIssue::factorPercent));
+    }
+
+    /** Returns the cards that a crew may read. */
+    public List<HeldCard> out() {
+        return cards.stream().filter(HeldCard::isOut).toList();
+    }
+
+    /** Returns the cards that are out with a factor that no longer holds. */
+    public List<HeldCard> toComeBack() {
+        return cards.stream().filter(HeldCard::isToComeBack).toList();
+    }
+
+    /** Returns the cards that a holder has. */
+    public List<HeldCard> heldBy(CardHolder holder) {
+        return out().stream()
+                .filter(card -> card.place().holder().filter(holder::equals).isPresent())
+                .toList();
+    }
+
+    /** Returns a card by the name of its record. */
+    public Optional<HeldCard> card(String name) {
+        return cards.stream()
+                .filter(card -> card.print().recordId().equals(name))
+                .findFirst();
+    }
+}

@@ -1,0 +1,112 @@
+package porebench.command.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.command.LabFiles;
+import porebench.command.Terminal;
+import porebench.command.Terminal.Said;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
+import porebench.store.SqliteShelf;
+
+/** What happens to the cards of a small lab book, by the command line; the day is 1 July 2026. */
+class RecallCommandTest {
+    @TempDir
+    Path folder;
+
+    private Terminal terminal;
+
+    @BeforeEach
+    void twoCardsAreWritten() {
+        terminal = new Terminal(folder);
+        LabFiles.beginBook(folder, terminal);
+        LabFiles.write(folder, "issues.csv", LabFiles.issue("2026-06-10", "2027-06-10"));
+        assertThat(terminal.json("import", "--book", "lab.book", "issues.csv").status())
+                .isZero();
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            Version<FactorIssue> version =
+                    book.latest(FactorIssue.class, "M-1/r1").orElseThrow();
+            FactorIssue issue = version.value();
+            book.keep(
+                    List.of(Draft.correcting(
+                            version, issue.on(issue.grounds().from(FactorOrigin.CONFIRMED)))),
+                    "Ada Test",
+                    "looked at");
+        }
+        for (String file : List.of("a.pdf", "b.pdf")) {
+            assertThat(terminal.json("card", "--book", "lab.book", "--mix-id", "M-1", "--out", file)
+                            .status())
+                    .isZero();
+        }
+    }
+
+    private Said recall(String... more) {
+        List<String> arguments = new ArrayList<>(List.of("recall", "--book", "lab.book"));
+        arguments.addAll(List.of(more));
+        return terminal.json(arguments.toArray(String[]::new));
+    }
+
+    @Test
+    void saysForATruckWhichNumberItCarries() {
+        assertThat(recall().json()).containsEntry("cardsOut", 0);
+        Said handed = recall(
+                "--card", "M-1/r1/1", "--card", "M-1/r1/2", "--done", "handed-out", "--holder", "truck 12", "--by", "Ada");
+        assertThat(handed.codes()).isEmpty();
+        assertThat(handed.list("steps")).extracting(step -> step.get("card")).containsExactly("M-1/r1/1", "M-1/r1/2");
+        recall("--card", "M-1/r1/2", "--done", "handed-out", "--holder", "truck 7", "--remark", "trucks swapped");
+        Said truck = recall("--holder", "truck 12", "--mix-id", "M-1");
+        assertThat(truck.list("cards")).singleElement().satisfies(card -> {
+            assertThat(card).containsEntry("card", "M-1/r1/1").containsEntry("revision", 1);
+            assertThat(card).containsEntry("state", "holds").containsEntry("toComeBack", false);
+            assertThat(card).containsEntry("holder", "truck 12").containsEntry("place", "out");
+        });
+        assertThat(recall().json()).containsEntry("cardsOut", 2).containsEntry("toComeBack", 0);
+    }
+
+    @Test
+    void aCardThatIsOutWhenTheFactorLapsedHasToComeBack() {
+        recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "truck 12");
+        assertThat(recall("--at", "2027-06-10T23:59").json()).containsEntry("toComeBack", 0);
+        Said lapsed = recall("--at", "2027-06-11T00:00");
+        assertThat(lapsed.json()).containsEntry("toComeBack", 1);
+        assertThat(lapsed.list("cards").get(0))
+                .containsEntry("state", "lapsed")
+                .containsEntry("since", "2027-06-11T00:00");
+        recall("--card", "M-1/r1/1", "--done", "returned");
+        assertThat(recall("--at", "2027-06-11T00:00").json()).containsEntry("toComeBack", 0);
+    }
+
+    @Test
+    void refusesWithWords() {
+        assertThat(recall("--holder", "lorry 12").codes()).containsExactly("custody.not-a-holder");
+        assertThat(recall("--done", "returned").codes()).containsExactly("custody.card-and-act");
+        assertThat(recall("--card", "M-1/r1/1").codes()).containsExactly("custody.card-and-act");
+        assertThat(recall("--mix-id", "M-9").codes()).containsExactly("book.not-there");
+        Said both = recall("--card", "M-1/r1/1", "--card", "M-1/r1/9", "--done", "found");
+        assertThat(both.status()).isEqualTo(1);
+        assertThat(both.codes()).containsExactly("custody.cannot-follow", "custody.no-such-card");
+        assertThat(recall().json()).containsEntry("cardsOut", 0);
+    }
+
+    @Test
+    void whatHappenedLeavesAndComesBackAsAFile() {
+        recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "plant North yard");
+        recall("--card", "M-1/r1/1", "--done", "lost", "--remark", "blown off");
+        assertThat(terminal.json("export", "--book", "lab.book", "out").status()).isZero();
+        assertThat(folder.resolve("out/card-steps.csv"))
+                .content()
+                .contains("M-1,1,1,1,handed-out,plant,North yard,")
+                .contains("M-1,1,1,2,lost,,,");
+        assertThat(terminal.json("import", "--book", "lab.book", "out/card-steps.csv").status())
+                .isZero();
+    }
+}
