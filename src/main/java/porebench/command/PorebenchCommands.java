@@ -42,6 +42,7 @@ import porebench.command.book.CardCheckCommand;
 import porebench.command.book.CardCommand;
 import porebench.command.book.DemoCommand;
 import porebench.command.book.ExportCommand;
+import porebench.command.book.FieldSheetCommand;
 import porebench.command.book.GroupCommand;
 import porebench.command.book.ImportCommand;
 import porebench.command.book.IssueCommand;
@@ -126,6 +127,7 @@ public final class PorebenchCommands {
         COMMANDS.put("forecast", ForecastCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("field-sheet", FieldSheetCommand::new);
         COMMANDS.put("page", PageCommand::new);
         COMMANDS.put("page-readings", PageReadingsCommand::new);
         COMMANDS.put("card-check", CardCheckCommand::new);
@@ -214,7 +216,7 @@ public final class PorebenchCommands {
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
         // A register and a plan are no cards.
-        Stream.of("register", "plan")
+        Stream.of("register", "plan", "field-sheet")
                 .flatMap(name -> Optional.ofNullable(line.getSubcommands().get(name)).stream())
                 .forEach(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
         line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));

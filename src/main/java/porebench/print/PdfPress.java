@@ -28,6 +28,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
@@ -51,6 +52,7 @@ import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
 import porebench.print.phone.PhoneFile;
 import porebench.print.picture.PictureFile;
+import porebench.print.sheet.FieldSheetPages;
 import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RegisterPages;
 import porebench.print.sheet.SheetPages;
@@ -209,6 +211,8 @@ public final class PdfPress implements Press {
             new CalibrationFormPages(form, leaves, words, imprint).draw();
         } else if (what instanceof RegisterList list) {
             new RegisterPages(list, leaves, words, imprint).draw();
+        } else if (what instanceof FieldSheet field) {
+            new FieldSheetPages(field, leaves, words, imprint).draw();
         } else if (what instanceof PlanSheet plan) {
             new PlanPages(plan, leaves, words, imprint).draw();
         }
@@ -268,6 +272,9 @@ public final class PdfPress implements Press {
         }
         if (what instanceof RegisterList list) {
             return words.say("what.register", words.date(list.moment().toLocalDate()));
+        }
+        if (what instanceof FieldSheet sheet) {
+            return words.say("what.field-sheet", sheet.card().mixId().text());
         }
         if (what instanceof PlanSheet sheet) {
             return words.say("what.plan", words.date(sheet.plan().from()));

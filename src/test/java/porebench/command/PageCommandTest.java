@@ -86,6 +86,24 @@ class PageCommandTest {
     }
 
     @Test
+    void aFieldSheetLeavesByTheSameGate() throws IOException {
+        String[] sheet = {"field-sheet", "--book", "one.book", "--mix-id", "HG-101", "--out", "sheet.pdf"};
+        Said said = terminal.json(sheet);
+        assertThat(said.status()).as(said.out()).isZero();
+        assertThat(said.json()).containsEntry("mixId", "HG-101").containsEntry("marked", false);
+        assertThat(terminal.json("export", "--book", "one.book", "out").status()).isZero();
+        assertThat(Files.readString(folder.resolve("out/card-prints.csv"))).contains(",field sheet A4,");
+        terminal = terminal.on("2031-07-01");
+        assertThat(terminal.json("field-sheet", "--book", "one.book", "--mix-id", "HG-101", "--out", "late.pdf")
+                        .codes())
+                .contains("issue.not-usable");
+        assertThat(Files.exists(folder.resolve("late.pdf"))).isFalse();
+        assertThat(terminal.run("field-sheet", "--book", "one.book", "--mix-id", "HG-101", "--out", "late.pdf", "--marked")
+                        .out())
+                .contains("Field sheet written to");
+    }
+
+    @Test
     void aFileThatIsThereIsNotReplacedUnasked() {
         assertThat(page("HG-101").status()).isZero();
         assertThat(page("HG-101").status()).isEqualTo(1);

@@ -130,6 +130,7 @@ class UsageTest {
                         "forecast",
                         "issue",
                         "card",
+                        "field-sheet",
                         "page",
                         "page-readings",
                         "card-check",

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
@@ -100,7 +101,10 @@ class PageGeometryTest {
                 Plans.usual(5),
                 Plans.everythingLong(9),
                 Plans.training(),
-                Plans.empty());
+                Plans.empty(),
+                new FieldSheet(Cards.usual()),
+                new FieldSheet(Cards.everythingLong("-0.35", true)),
+                new FieldSheet(Cards.in(CardState.LAPSED, Cards.training("0.3", true))));
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
@@ -61,6 +62,7 @@ final class PaperShots {
                 "recordA", Calibrations.typeA(),
                 "register", Registers.usual(20),
                 "registerLong", Registers.everythingLong(9),
+                "field-sheet", new FieldSheet(Cards.usual()),
                 "plan", Plans.everythingLong(9)));
     }
 }

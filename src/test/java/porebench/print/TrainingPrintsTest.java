@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.Printed;
@@ -35,7 +36,9 @@ class TrainingPrintsTest {
                 Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.TRAINING),
                 Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),
                 Registers.training(),
-                Plans.training());
+                Plans.training(),
+                new FieldSheet(Cards.training("0.3", false)),
+                new FieldSheet(Cards.training("-0.35", true)));
     }
 
     /** Returns a card in a book that is not marked, of a factor that is. */

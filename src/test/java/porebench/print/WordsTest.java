@@ -61,7 +61,7 @@ class WordsTest {
                         literals.stream()
                                 .filter(
                                         text -> text.matches(
-                                                "(card|print|plan|register|sheet|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
+                                                "(card|print|plan|register|sheet|field|step|trial|caution|failed|what|calibration|form|simulated)\\.[a-z0-9.-]*[a-z0-9]")))
                 .allMatch(keys::contains);
     }
 

@@ -60,7 +60,8 @@ public final class PlainCard {
         return words.date(day) + time.map(at -> " " + FactorTerms.written(at)).orElse("");
     }
 
-    static String passes(FactorCard card, Words words) {
+    /** Returns which readings pass, in words. */
+    public static String passes(FactorCard card, Words words) {
         return card.window()
                 .lowestPassing()
                 .flatMap(low -> card.window()

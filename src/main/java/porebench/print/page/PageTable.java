@@ -93,9 +93,14 @@ public final class PageTable {
 
     /** Draws a row to be written in by hand, with small texts in the upper corner of its cells. */
     public void blankRow(List<String> corners, double height) throws IOException {
+        blankRow(corners, height, 7);
+    }
+
+    /** Draws a row to be written in by hand, with texts of a size in the upper corner of its cells. */
+    public void blankRow(List<String> corners, double height, double size) throws IOException {
         List<FittedText> texts = new ArrayList<>();
         for (int index = 0; index < columns.size(); index++) {
-            TextFit corner = TextFit.line(Weight.REGULAR, 7, inside(columns.get(index)));
+            TextFit corner = TextFit.line(Weight.REGULAR, size, inside(columns.get(index)));
             texts.add(corner.fit(flow.faces(), corners.get(index)));
         }
         row(texts, height);

@@ -1,10 +1,12 @@
 package porebench.print.page;
 
+import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
 import java.io.IOException;
+import java.util.Map;
 
 /** A QR code, drawn as black squares with the white edge that readers need around it. */
 public final class QrMark {
@@ -40,7 +42,12 @@ public final class QrMark {
 
     private static ByteMatrix squares(String text) {
         try {
-            return Encoder.encode(text, ErrorCorrectionLevel.M).getMatrix();
+            // Else what is not in Latin-1 would become question marks.
+            boolean plain = text.chars().allMatch(letter -> letter < 0x80);
+            return plain
+                    ? Encoder.encode(text, ErrorCorrectionLevel.M).getMatrix()
+                    : Encoder.encode(text, ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"))
+                            .getMatrix();
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("text must fit into a code, but is " + text, tooLong);
         }
