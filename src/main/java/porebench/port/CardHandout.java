@@ -67,7 +67,12 @@ public final class CardHandout {
             boolean marked,
             LocalDateTime moment,
             String who,
-            String why) {}
+            String why) {
+        /** Returns this wish on other paper. */
+        public Wish on(Paper other) {
+            return new Wish(mixId, revision, other, marked, moment, who, why);
+        }
+    }
 
     /**
      * What left.

@@ -73,6 +73,11 @@ final class CardPanel extends JPanel {
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
         add(printed, "gaptop 4, w 0:0:");
+        JPanel field = new JPanel(new MigLayout("insets 0", "[][]"));
+        field.setOpaque(false);
+        field.add(Commands.button("factor.phonePage", actions.phonePage));
+        field.add(Commands.button("factor.fieldSheet", actions.fieldSheet));
+        add(field, "gaptop 4, w 0:pref:");
         add(turn, "growx 0, gaptop 4, hidemode 0");
     }
 

@@ -18,6 +18,8 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.port.CardHandout;
+import porebench.port.FieldHandout;
+import porebench.port.OutputFile;
 import porebench.port.Paper;
 import porebench.record.FactorGroup;
 import porebench.record.book.Draft;
@@ -33,6 +35,8 @@ final class FactorActions {
     final Action withdraw;
     final Action savePdf;
     final Action print;
+    final Action phonePage;
+    final Action fieldSheet;
 
     private final GroupOffer group;
     private final DeskModel desk;
@@ -61,6 +65,13 @@ final class FactorActions {
         withdraw = Commands.of(texts.get("withdraw.action"), this::withdraw);
         savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
         print = Commands.of(texts.get("card.print"), this::print);
+        phonePage = Commands.of(
+                texts.get("phone.save"),
+                () -> saveForField("phone.save", "phone.file-name", FieldHandout::phone));
+        fieldSheet = Commands.of(
+                texts.get("field-sheet.save"),
+                () -> saveForField("field-sheet.save", "field-sheet.file-name", (out, wish, file) -> out.sheet(
+                        wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
     }
 
     Paper paper() {
@@ -79,6 +90,8 @@ final class FactorActions {
         boolean hasCard = model.card().isPresent() && !model.isNext();
         savePdf.setEnabled(hasCard);
         print.setEnabled(hasCard);
+        phonePage.setEnabled(hasCard);
+        fieldSheet.setEnabled(hasCard);
     }
 
     void issue() {
@@ -196,10 +209,7 @@ final class FactorActions {
     }
 
     private void savePdf(CardHandout.Wish wish) {
-        String suggested = texts.get(
-                "card.file-name",
-                wish.mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
-                Integer.toString(wish.revision().orElseThrow()));
+        String suggested = fileName("card.file-name", wish);
         desk.tools()
                 .asker()
                 .fileToWrite(over, texts.get("card.save-pdf"), suggested)
@@ -210,6 +220,30 @@ final class FactorActions {
     private void print() {
         desk.renew(() -> wish().ifPresent(
                         wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish), () -> savePdf(wish))));
+    }
+
+    /** How something for the field leaves into a file. */
+    private interface Leaving {
+        Answer<CardHandout.Handed> into(FieldHandout out, CardHandout.Wish wish, OutputFile file);
+    }
+
+    /** Saves what a crew takes to the field beside a card, by the card's own gate. */
+    private void saveForField(String titleKey, String nameKey, Leaving leaving) {
+        desk.renew(() -> wish().ifPresent(wish -> desk.tools()
+                .asker()
+                .fileToWrite(over, texts.get(titleKey), fileName(nameKey, wish))
+                .ifPresent(file -> let(
+                        texts.get("card.saving"),
+                        () -> Optional.of(leaving.into(
+                                new FieldHandout(desk.book(), desk.tools().press(), texts.locale()), wish, file)),
+                        () -> {}))));
+    }
+
+    private String fileName(String key, CardHandout.Wish wish) {
+        return texts.get(
+                key,
+                wish.mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
+                Integer.toString(wish.revision().orElseThrow()));
     }
 
     private CardHandout handout() {
