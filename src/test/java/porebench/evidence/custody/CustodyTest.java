@@ -98,6 +98,20 @@ class CustodyTest {
         assertThat(then.isToComeBack()).isTrue();
     }
 
+    /** Revision 2 replaced it on the third day, revision 3 on the sixth: it has not held since the third. */
+    @Test
+    void aCardHasNotHeldSinceTheFirstRevisionAfterIt() {
+        HeldCard card = only(custody(
+                FactorState.IN_FORCE,
+                List.of(),
+                NOW,
+                FIRST,
+                Samples.issue("M-1", 3, "M-1/1", DAY.plusDays(6)),
+                Samples.issue("M-1", 2, "M-1/1", DAY.plusDays(3))));
+        assertThat(card.standing()).isEqualTo(CardStanding.SUPERSEDED);
+        assertThat(card.since()).contains(DAY.plusDays(3).atStartOfDay());
+    }
+
     @Test
     void aCardOfARevisionToComeIsNotCalledBack() {
         assertThat(only(custody(FactorState.NO_FACTOR, List.of(), SampleCards.PRINTED,
@@ -164,6 +178,9 @@ class CustodyTest {
         // Said afterwards: on the day before it lapsed it held.
         assertThat(codes(lapsed, Act.HANDED_OUT, "truck 12", DAY.plusDays(4).atTime(9, 0), ""))
                 .isEmpty();
+        assertThat(codes(lapsed, Act.HANDED_OUT, "truck 12", DAY.plusDays(5).atStartOfDay(), ""))
+                .as("the moment at which it lapsed")
+                .containsExactly("custody.factor-gone-without-remark");
         assertThat(codes(lapsed, Act.DESTROYED, "", NOW, "")).isEmpty();
     }
 
