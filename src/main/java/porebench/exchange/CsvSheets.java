@@ -120,7 +120,8 @@ public final class CsvSheets implements LabSheets {
             new PlanFormat(),
             rows(FactorProposal.class, "factor-proposals.csv", ProposalColumns.ALL, "mix_id", "proposal_no"),
             rows(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, "decision_id"),
-            CardFormats.STEPS);
+            CardFormats.STEPS,
+            FieldSheets.READINGS);
 
     private static <T extends Kept> Format<T> rows(Class<T> kind, String file, Columns<T> columns, String... key) {
         return new RowFormat<>(kind, file, columns, List.of(key));

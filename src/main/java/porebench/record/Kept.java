@@ -21,7 +21,8 @@ public sealed interface Kept
                 FactorGroup,
                 TestPlan,
                 FactorProposal,
-                ChangeDecision {
+                ChangeDecision,
+                FieldReading {
     /** Returns what kind of record this is. */
     RecordKind kind();
 

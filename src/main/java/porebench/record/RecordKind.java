@@ -23,7 +23,8 @@ public enum RecordKind {
     TEST_PLAN("test_plan", TestPlan.class),
     FACTOR_PROPOSAL("factor_proposal", FactorProposal.class),
     CHANGE_DECISION("change_decision", ChangeDecision.class),
-    CARD_STEP("card_step", CardStep.class);
+    CARD_STEP("card_step", CardStep.class),
+    FIELD_READING("field_reading", FieldReading.class);
 
     private final String symbol;
     private final Class<? extends Kept> type;

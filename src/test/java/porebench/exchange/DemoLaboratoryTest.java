@@ -93,7 +93,8 @@ class DemoLaboratoryTest {
                         entry(RecordKind.TEST_PLAN, 0),
                         entry(RecordKind.FACTOR_PROPOSAL, 0),
                         entry(RecordKind.CHANGE_DECISION, 0),
-                        entry(RecordKind.CARD_STEP, 0));
+                        entry(RecordKind.CARD_STEP, 0),
+                        entry(RecordKind.FIELD_READING, 0));
         assertThat(book.history(Source.class, "S-09")).hasSize(2);
         assertThat(book.verify()).isEmpty();
     }

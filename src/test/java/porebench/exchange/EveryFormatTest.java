@@ -38,6 +38,7 @@ import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
+import porebench.record.SampleReadings;
 import porebench.record.SampleStudies;
 import porebench.record.Trial;
 import porebench.record.book.Draft;
@@ -63,6 +64,7 @@ class EveryFormatTest {
                                 new Draft(SampleProposals.full("HG-101", "HG-101/1"), 0, true),
                                 Draft.of(SampleDecisions.keep("HG-101/c1", "HG-101")),
                                 Draft.of(SampleCards.handedOut("HG-101", 1, "12")),
+                                Draft.of(SampleReadings.full("f1", "HG-101", "B-1")),
                                 Draft.of(SamplePhotos.photo("T-001/photo-1", "T-001", SamplePhotos.png(99, 1))),
                                 Draft.of(SamplePlans.plan(MARCH, SamplePlans.row("HG-101", MARCH))),
                                 Draft.of(SampleProduction.volume("p1", "HG-101", MARCH, MARCH, "40")),

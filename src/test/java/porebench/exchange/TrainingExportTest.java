@@ -40,6 +40,7 @@ import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
+import porebench.record.SampleReadings;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -87,6 +88,7 @@ class TrainingExportTest {
         FactorProposal draft = SampleProposals.full("M-1", "M-1/1");
         Books.keep(book, draft.on(draft.grounds().simulated(true)), SampleDecisions.keep("M-1/c1", "M-1"));
         Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
+        Books.keep(book, SampleReadings.plain("f1", "M-1", "5.5"));
     }
 
     private static MeterCalibration repaired() {
@@ -152,8 +154,8 @@ class TrainingExportTest {
             problems.addAll(sheet.problems());
         }
         // Profile, source, equipment, meter, calibration, mix, card print, study, photo, measurement, production,
-        // group, plan, decision and step of a card do not know it of themselves.
-        assertThat(problems).extracting(Problem::code).hasSize(15).containsOnly("csv.simulated");
+        // group, plan, decision, step of a card and field reading do not know it of themselves.
+        assertThat(problems).extracting(Problem::code).hasSize(16).containsOnly("csv.simulated");
         Intake.Result again = Intake.check(book, incoming, porebench.record.SampleCalibrations.TODAY);
         assertThat(again.drafts()).isEmpty();
         assertThat(again.problems()).noneMatch(Problem::isError);

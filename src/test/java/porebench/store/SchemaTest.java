@@ -30,6 +30,7 @@ import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
+import porebench.record.SampleReadings;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -112,6 +113,7 @@ class SchemaTest {
                                                 || kind == RecordKind.FACTOR_PROPOSAL
                                                 || kind == RecordKind.CHANGE_DECISION
                                                 || kind == RecordKind.CARD_STEP
+                                                || kind == RecordKind.FIELD_READING
                                         ? 0
                                         : 1));
     }
@@ -169,7 +171,7 @@ class SchemaTest {
         assertThat(check(Optional.empty()).faults())
                 .extracting(BookCheck.Fault::place)
                 .containsExactlyInAnyOrderElementsOf(triggers)
-                .hasSize(129);
+                .hasSize(132);
     }
 
     @Test
@@ -256,9 +258,10 @@ class SchemaTest {
             Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
             Books.keep(book, SampleDecisions.keep("M-1/c1", "M-1"));
             Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
+            Books.keep(book, SampleReadings.plain("f1", "M-1", "5.5"));
         }
         List<String> tables = strings(Books.TABLES_OF_THE_HISTORY);
-        assertThat(tables).hasSize(43);
+        assertThat(tables).hasSize(44);
         for (String table : tables) {
             for (String insert : List.of("REPLACE INTO ", "INSERT OR REPLACE INTO ", "INSERT OR IGNORE INTO ")) {
                 assertThatExceptionOfType(SQLException.class)

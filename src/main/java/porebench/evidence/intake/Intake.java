@@ -17,6 +17,7 @@ import porebench.record.Determination;
 import porebench.record.Equipment;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.Laboratory;
 import porebench.record.MeterCalibration;
@@ -202,6 +203,7 @@ public final class Intake {
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
+            case FIELD_READING -> unlessWrong(one, FieldIntake.check((FieldReading) one.value(), this::known, today));
             case FACTOR_GROUP -> unlessWrong(one, GroupIntake.check(book, drafts, touched, (FactorGroup) one.value()));
             case CHANGE_DECISION ->
                 unlessWrong(one, DecisionIntake.check((ChangeDecision) one.value(), touched, this::known, today))

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import porebench.record.Determination;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.Production;
@@ -26,6 +27,7 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Version;
+import porebench.record.id.MeterId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.SourceId;
 
@@ -73,6 +75,13 @@ final class Touched {
         }
         if (value instanceof Production made) {
             return Map.of(RecordKind.MIX, List.of(made.mixId().text()));
+        }
+        if (value instanceof FieldReading reading) {
+            return Map.of(
+                    RecordKind.MIX,
+                    List.of(reading.mixId().text()),
+                    RecordKind.METER,
+                    reading.meterId().stream().map(MeterId::text).toList());
         }
         if (value instanceof FactorProposal proposal) {
             return Map.of(

@@ -9,6 +9,7 @@ import porebench.record.Determination;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
@@ -82,6 +83,9 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
 
     public static final Belonging<CardStep> CARD_STEPS_OF_MIX =
             one(CardStep.class, RecordKind.MIX, step -> step.mixId().text());
+
+    public static final Belonging<FieldReading> READINGS_OF_MIX =
+            one(FieldReading.class, RecordKind.MIX, reading -> reading.mixId().text());
 
     private static <T extends Kept> Belonging<T> one(Class<T> kind, RecordKind to, Function<T, String> owner) {
         return new Belonging<>(kind, to, record -> Stream.of(owner.apply(record)));

@@ -15,6 +15,7 @@ import porebench.record.Equipment;
 import porebench.record.FactorGroup;
 import porebench.record.FactorIssue;
 import porebench.record.FactorProposal;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.KeptStudy;
 import porebench.record.Laboratory;
@@ -46,7 +47,7 @@ public final class Wording {
     }
 
     /** How a text is written, and how long it may be, in characters. */
-    private enum Form {
+    enum Form {
         NAME(60, Glyphs::inName),
         /** The name of a trial, a determination or a calibration begins with that of its mix or meter. */
         LONG_NAME(100, Glyphs::inName),
@@ -195,6 +196,7 @@ public final class Wording {
             case FACTOR_PROPOSAL -> proposal((FactorProposal) record);
             case CHANGE_DECISION -> decision((ChangeDecision) record);
             case CARD_STEP -> step((CardStep) record);
+            case FIELD_READING -> FieldWording.look((FieldReading) record, this::text);
         }
     }
 

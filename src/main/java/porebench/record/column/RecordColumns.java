@@ -27,7 +27,8 @@ public final class RecordColumns {
             Map.entry(RecordKind.TEST_PLAN, PlanColumns.ALL),
             Map.entry(RecordKind.FACTOR_PROPOSAL, ProposalColumns.ALL),
             Map.entry(RecordKind.CHANGE_DECISION, DecisionColumns.ALL),
-            Map.entry(RecordKind.CARD_STEP, CardStepColumns.ALL)));
+            Map.entry(RecordKind.CARD_STEP, CardStepColumns.ALL),
+            Map.entry(RecordKind.FIELD_READING, FieldReadingColumns.ALL)));
 
     private RecordColumns() {}
 

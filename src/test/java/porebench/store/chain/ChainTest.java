@@ -29,6 +29,7 @@ import porebench.record.SamplePhotos;
 import porebench.record.SamplePlans;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
+import porebench.record.SampleReadings;
 import porebench.record.SampleSources;
 import porebench.record.SampleStudies;
 import porebench.record.Samples;
@@ -110,8 +111,9 @@ class ChainTest {
             Books.keep(book, SampleProposals.full("M-1", "M-1/1"));
             Books.keep(book, SampleDecisions.keep("M-1/c1", "M-1"));
             Books.keep(book, SampleCards.handedOut("M-1", 1, "12"));
+            Books.keep(book, SampleReadings.plain("f1", "M-1", "5.5"));
         }
-        assertThat(tables()).hasSize(43);
+        assertThat(tables()).hasSize(44);
         for (String table : tables()) {
             assertThat(strings("SELECT count(*) FROM " + table)).isNotEqualTo(List.of("0"));
             assertThatExceptionOfType(SQLException.class)

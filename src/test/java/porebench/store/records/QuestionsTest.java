@@ -33,6 +33,7 @@ import porebench.record.SampleGroups;
 import porebench.record.SamplePhotos;
 import porebench.record.SampleProduction;
 import porebench.record.SampleProposals;
+import porebench.record.SampleReadings;
 import porebench.record.SampleSources;
 import porebench.record.Samples;
 import porebench.record.Trial;
@@ -76,7 +77,8 @@ class QuestionsTest {
                 Belonging.GROUPS_OF_MIX,
                 Belonging.PROPOSALS_OF_MIX,
                 Belonging.DECISIONS_OF_MIX,
-                Belonging.CARD_STEPS_OF_MIX);
+                Belonging.CARD_STEPS_OF_MIX,
+                Belonging.READINGS_OF_MIX);
     }
 
     @BeforeEach
@@ -133,7 +135,10 @@ class QuestionsTest {
                     book,
                     SampleCards.handedOut("M-1", 1, "12"),
                     SampleCards.handedOut("M-1", 2, "7"),
-                    SampleCards.handedOut("M-2", 1, "12"));
+                    SampleCards.handedOut("M-2", 1, "12"),
+                    SampleReadings.plain("f1", "M-1", "5.5"),
+                    SampleReadings.plain("f2", "M-1", "5.6"),
+                    SampleReadings.plain("f3", "M-2", "5.7"));
             // Corrections that move a record to another owner, there and back.
             Books.correct(book, Samples.trial("T-2", "M-1", "M-1/2", "0.5"));
             Books.correct(book, Samples.trial("T-3", "M-1", "M-1/1", "0.6"));
