@@ -106,6 +106,18 @@ class PhonePageBrowserTest {
         }
     }
 
+    /**
+     * The one printed use of a factor that was found: AASHTO re:source newsletter, April 2015 (seen). A reading of 4.0 less 0.3 is
+     * 3.7, outside the limits of 4.0 to 6.0.
+     */
+    @Test
+    void thePrintedExampleOfAFactorInUseFails() throws Exception {
+        open(Cards.card("0.3", "5.0", "1.0", "0.1", "10"));
+        browser.type("4.0");
+        assertThat(air()).isEqualTo("3.7");
+        assertThat(said("verdict")).contains("FAILS");
+    }
+
     /** Types each reading and returns what the page makes of all, by one question. */
     private static List<String> judged(List<String> readings) {
         String all = readings.stream().map(Browser::quoted).collect(Collectors.joining(","));
