@@ -9,7 +9,7 @@ import porebench.method.Problem;
 import porebench.record.CardPlace.Where;
 
 /**
- * Which step of a factor card may follow which: the one gate of window, command line and files.
+ * Which step of a factor card may follow which: the one gate of command line and files, and of a window that may come.
  *
  * <p>A clock may go wrong by {@value #CLOCK_MINUTES} minutes before a step counts as one that is still to come (common practice,
  * no source).
@@ -32,8 +32,7 @@ public final class CardSteps {
         List<Problem> problems = new ArrayList<>();
         CardPlace place = CardPlace.after(before);
         if (next.number() != before.size() + 1) {
-            problems.add(Problem.error(
-                    "number", "custody.not-next", next.cardId(), next.number(), before.size() + 1));
+            problems.add(Problem.error("number", "custody.not-next", next.cardId(), next.number(), before.size() + 1));
         }
         if (!canBeHandedOut(print)) {
             problems.add(Problem.error("card", "custody.not-for-crews", next.cardId()));
@@ -70,7 +69,11 @@ public final class CardSteps {
         boolean fromPrinter = place.where() == Where.PRINTED && next.act() == CardStep.Act.RETURNED;
         if (!fromPrinter && !after(place.where()).contains(next.act())) {
             problems.add(Problem.error(
-                    "act", "custody.cannot-follow", next.cardId(), place.where().word(), next.act().word()));
+                    "act",
+                    "custody.cannot-follow",
+                    next.cardId(),
+                    place.where().word(),
+                    next.act().word()));
             return problems;
         }
         if (next.act() == CardStep.Act.LOST && next.remark().isBlank()) {
@@ -83,7 +86,11 @@ public final class CardSteps {
             next.holder()
                     .filter(named -> held.isPresent() && !held.get().equals(named))
                     .ifPresent(named -> problems.add(Problem.error(
-                            "holder", "custody.other-holder", next.cardId(), held.get().text(), named.text())));
+                            "holder",
+                            "custody.other-holder",
+                            next.cardId(),
+                            held.get().text(),
+                            named.text())));
         }
         return problems;
     }
@@ -108,12 +115,12 @@ public final class CardSteps {
         place.last()
                 .map(CardStep::at)
                 .filter(last -> next.at().isBefore(last))
-                .ifPresent(last -> problems.add(Problem.error(
-                        "at", "custody.before-the-last", next.cardId(), said(next.at()), said(last))));
+                .ifPresent(last -> problems.add(
+                        Problem.error("at", "custody.before-the-last", next.cardId(), said(next.at()), said(last))));
         print.printedAt()
                 .filter(printed -> next.at().isBefore(printed))
-                .ifPresent(printed -> problems.add(Problem.error(
-                        "at", "custody.before-printing", next.cardId(), said(next.at()), said(printed))));
+                .ifPresent(printed -> problems.add(
+                        Problem.error("at", "custody.before-printing", next.cardId(), said(next.at()), said(printed))));
         if (next.at().isAfter(now.plusMinutes(CLOCK_MINUTES))) {
             problems.add(Problem.error("at", "custody.to-come", next.cardId(), said(next.at()), said(now)));
         }
