@@ -66,6 +66,7 @@ import porebench.command.study.ChartKind;
 import porebench.command.study.CompareCommand;
 import porebench.command.study.ComponentsCommand;
 import porebench.command.study.GaugeStudyCommand;
+import porebench.command.study.HoldsCommand;
 import porebench.command.study.InterlabCommand;
 import porebench.command.study.StatsCommand;
 import porebench.evidence.intake.SheetStyle;
@@ -120,6 +121,7 @@ public final class PorebenchCommands {
         COMMANDS.put("chart", ChartCommand::new);
         COMMANDS.put("compare", CompareCommand::new);
         COMMANDS.put("risk", RiskCommand::new);
+        COMMANDS.put("holds", HoldsCommand::new);
         COMMANDS.put("interlab", InterlabCommand::new);
         COMMANDS.put("budget", BudgetCommand::new);
         COMMANDS.put("gauge-study", GaugeStudyCommand::new);

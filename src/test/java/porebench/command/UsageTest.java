@@ -123,6 +123,7 @@ class UsageTest {
                         "chart",
                         "compare",
                         "risk",
+                        "holds",
                         "interlab",
                         "budget",
                         "gauge-study",

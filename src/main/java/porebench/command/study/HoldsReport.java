@@ -1,0 +1,112 @@
+package porebench.command.study;
+
+import java.util.OptionalDouble;
+import porebench.command.reply.JsonFields;
+import porebench.command.reply.NumberText;
+import porebench.command.reply.Report;
+import porebench.command.reply.ReportLayout;
+import porebench.method.Texts;
+import porebench.method.hold.Hold;
+import porebench.method.hold.HoldPoint;
+import porebench.method.hold.HoldShift;
+
+/** What {@code holds} has to say. */
+final class HoldsReport {
+    private static final int DECIMALS = 2;
+
+    private HoldsReport() {}
+
+    static Report of(Hold hold, Texts words, NumberText shown) {
+        ReportLayout<HoldPoint> points = points(words, shown);
+        return new ReportLayout<Hold>(words, shown)
+                .text("verdict", told -> told.verdict().symbol())
+                .line(told -> verdict(told, words, shown))
+                .line(told -> words.get("holds.false-alarm", shown.fixed(Hold.runLength(), 0)))
+                .line(told -> told.tellable().isEmpty()
+                        ? words.get("holds.nothing-told")
+                        : words.get(
+                                "holds.tellable",
+                                shown.fixed(told.tellable(), DECIMALS),
+                                Hold.PAIRS_TO_TELL,
+                                shown.fixed(told.halfStep(), DECIMALS),
+                                shown.fixed(told.pairsForHalfStep(), 0)))
+                .field((json, told) -> json.group("shift", told.shift(), HoldsReport::shift))
+                .field((json, told) -> json.number("spreadPercent", told.spread()))
+                .number("sumLimit", told -> Hold.INTERVAL)
+                .number("averageLimit", told -> Hold.AVERAGE_LIMIT)
+                .number("runLength", told -> Hold.runLength())
+                .field((json, told) -> json.number("pairsForHalfStep", told.pairsForHalfStep()))
+                .field((json, told) -> json.number("tellablePercent", told.tellable()))
+                .field((json, told) -> json.texts(
+                        "signals",
+                        told.signals().stream().map(point -> point.pair().name()).toList()))
+                .gap()
+                .list("points", Hold::points, points)
+                .report(hold);
+    }
+
+    private static void shift(JsonFields json, HoldShift shift) {
+        json.number("percent", shift.percent());
+        json.number("low", shift.low());
+        json.number("high", shift.high());
+    }
+
+    private static String verdict(Hold hold, Texts words, NumberText shown) {
+        return switch (hold.verdict()) {
+            case RECHECK -> {
+                HoldShift shift = hold.shift().orElseThrow();
+                yield words.get(
+                        "holds.recheck",
+                        shown.fixed(shift.percent(), DECIMALS),
+                        shown.fixed(shift.low(), DECIMALS),
+                        shown.fixed(shift.high(), DECIMALS),
+                        hold.points().get(shift.from()).pair().name());
+            }
+            case HOLDS_SO_FAR -> words.get("holds.holds-so-far", hold.charted());
+            case TOO_FEW -> words.get("holds.too-few", hold.charted(), Hold.LEAST_PAIRS);
+            case CANNOT_TELL -> words.get("holds.cannot-tell", hold.charted());
+        };
+    }
+
+    private static ReportLayout<HoldPoint> points(Texts words, NumberText shown) {
+        return new ReportLayout<HoldPoint>(words, shown)
+                .text("readingId", "holds.reading", point -> point.pair().name())
+                .number(
+                        "gravimetricPercent",
+                        "holds.by-density",
+                        point -> point.pair().gravimetricPercent(),
+                        shown.fixed(DECIMALS))
+                .number(
+                        "differencePercent",
+                        "holds.difference",
+                        point -> point.pair().difference(),
+                        shown.fixed(DECIMALS))
+                .field((json, point) -> json.number("score", point.score()))
+                .cell("holds.score", point -> score(point.score(), shown))
+                .number("highSum", "holds.high", HoldPoint::high, shown.fixed(DECIMALS))
+                .number("lowSum", "holds.low", HoldPoint::low, shown.fixed(DECIMALS))
+                .number("average", "holds.average", HoldPoint::average, shown.fixed(DECIMALS))
+                .flag("doubted", point -> point.pair().isDoubted())
+                .flag("farOut", HoldPoint::isFarOut)
+                .flag("signal", HoldPoint::isSignal)
+                .flag("averageBeyond", HoldPoint::isAverageBeyond)
+                .cell("holds.signal", point -> mark(point, words));
+    }
+
+    private static String score(OptionalDouble score, NumberText shown) {
+        return shown.fixed(score, DECIMALS);
+    }
+
+    private static String mark(HoldPoint point, Texts words) {
+        if (point.pair().isDoubted()) {
+            return words.get("holds.doubted");
+        }
+        if (point.isSignal()) {
+            return words.get("holds.signals");
+        }
+        if (point.isAverageBeyond()) {
+            return words.get("holds.average-beyond");
+        }
+        return point.isFarOut() ? words.get("holds.far-out") : "";
+    }
+}
