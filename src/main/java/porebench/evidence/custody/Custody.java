@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.evidence.RegisterRow;
@@ -71,7 +72,7 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                         .thenComparing(CardPrint::number))
                 .map(print -> held(
                         print,
-                        byMix.get(print.mixId()),
+                        Objects.requireNonNull(byMix.get(print.mixId()), "prints are read of the rows' mixes"),
                         byCard.getOrDefault(print.recordId(), List.of()),
                         issued.getOrDefault(print.mixId(), List.of()),
                         at))
