@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import porebench.method.Profile;
 import porebench.method.SourceText;
 import porebench.method.profile.Profiles;
@@ -66,6 +67,8 @@ class TranslationsTest {
             "Dixon",
             "Anderson-Darling A2*",
             "Shapiro-Wilk W");
+
+    private static final Set<String> ALIKE_IN_FRENCH = Set.of("meter.A", "meter.B", "card.table.air");
 
     /** The keys of texts that are on view together: menus and forms. */
     private static final List<String> TOGETHER = List.of(
@@ -311,6 +314,42 @@ class TranslationsTest {
 
     private static String digits(String text) {
         return text.replaceAll("[^0-9]+", " ").strip();
+    }
+
+    /** What stands on cards is there in French and German too, and where Spain says it otherwise in the Spanish of Spain. */
+    @ParameterizedTest
+    @ValueSource(strings = {"fr", "de", "es_ES"})
+    void whatStandsOnCardsIsThereInEveryLanguageOfCards(String language) {
+        Path bundle = TEXTS.resolve("evidence/paper/card.properties");
+        Path other = bundle.resolveSibling("card_" + language + ".properties");
+        boolean onlyWhatDiffers = language.equals("es_ES");
+        Map<String, String> plain = read(onlyWhatDiffers ? spanish(bundle) : bundle);
+        Map<String, String> texts = read(other);
+        if (onlyWhatDiffers) {
+            assertThat(plain.keySet()).containsAll(texts.keySet());
+            texts.forEach((key, text) -> assertThat(text).as(key).isNotEqualTo(plain.get(key)));
+        } else {
+            assertThat(texts.keySet()).containsExactlyInAnyOrderElementsOf(plain.keySet());
+        }
+        texts.forEach((key, text) -> {
+            assertThat(places(text)).as(key).isEqualTo(places(plain.get(key)));
+            String said = new MessageFormat(text, Locale.ROOT).format(new Object[] {"<0>", "<1>", "<2>"});
+            assertThat(said).as(key).doesNotContain("{", "}", "''");
+            places(text).forEach(place -> assertThat(said).as(key).contains("<" + place + ">"));
+            if (said.contains("'")) {
+                assertThat(language).as(key).isEqualTo("fr");
+            }
+            assertThat(text.matches(".*[^']'[^'].*")).as("single quote in %s", key).isFalse();
+        });
+        if (!onlyWhatDiffers) {
+            assertThat(texts.entrySet().stream()
+                            .filter(text -> text.getValue().equals(plain.get(text.getKey())))
+                            .map(Map.Entry::getKey)
+                            .filter(key -> LETTERS.matcher(GAP.matcher(plain.get(key)).replaceAll(""))
+                                    .find()))
+                    .containsExactlyInAnyOrderElementsOf(
+                            language.equals("fr") ? ALIKE_IN_FRENCH : Set.of("card.revision"));
+        }
     }
 
     @Test

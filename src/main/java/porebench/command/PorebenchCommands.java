@@ -104,7 +104,7 @@ import porebench.statistics.control.RunRule;
  * <p>Exit status: 0 done, 1 refused with the problems said, 2 wrong usage with the reason on standard error.
  */
 public final class PorebenchCommands {
-    private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6};
+    private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER, Paper.WALLET};
     private static final Paper[] SHEET_PAPERS = {Paper.A4, Paper.LETTER};
 
     /** All commands, in the order in which the help lists them. */

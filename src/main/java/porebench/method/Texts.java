@@ -27,10 +27,21 @@ public final class Texts {
      * @param locale the language; English where there is no translation
      */
     public static Texts of(String baseName, Locale locale) {
+        return of(baseName, locale, locale);
+    }
+
+    /**
+     * Returns the words of a bundle in one language with the numbers in the manner of another.
+     *
+     * @param baseName the bundle
+     * @param words the language of the words
+     * @param locale the manner of the numbers
+     */
+    public static Texts of(String baseName, Locale words, Locale locale) {
         return new Texts(
                 ResourceBundle.getBundle(
                         baseName,
-                        locale,
+                        words,
                         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)),
                 locale);
     }

@@ -1,10 +1,18 @@
 package porebench.port;
 
-/** Paper sizes for cards and sheets; sides in millimetres, the short one first. */
+import java.util.Arrays;
+import java.util.Optional;
+import porebench.evidence.paper.CardSize;
+
+/** Paper sizes for cards and sheets; sides in millimetres. */
 public enum Paper {
-    A6("A6", 105, 148),
+    A6(CardSize.A6),
     /** Index card of 4 x 6 in. */
-    CARD_4X6("4x6in", 101.6, 152.4),
+    CARD_4X6(CardSize.CARD_4X6),
+    /** Half of US letter. */
+    HALF_LETTER(CardSize.HALF_LETTER),
+    /** The size of a bank card, front and back side by side; it lies on its long side. */
+    WALLET(CardSize.WALLET),
     A4("A4", 210, 297),
     /** US letter, 8 1/2 x 11 in. */
     LETTER("letter", 215.9, 279.4);
@@ -19,17 +27,28 @@ public enum Paper {
         this.heightMillimetres = heightMillimetres;
     }
 
+    Paper(CardSize card) {
+        this(card.symbol(), card.widthMillimetres(), card.heightMillimetres());
+    }
+
+    /** Returns the card of this size; empty where it is paper for sheets. */
+    public Optional<CardSize> card() {
+        return Arrays.stream(CardSize.values())
+                .filter(card -> card.symbol().equals(symbol))
+                .findFirst();
+    }
+
     /** Returns the name by which people and the command line know the size. */
     public String symbol() {
         return symbol;
     }
 
-    /** Returns the short side in millimetres. */
+    /** Returns the width in millimetres. */
     public double widthMillimetres() {
         return widthMillimetres;
     }
 
-    /** Returns the long side in millimetres. */
+    /** Returns the height in millimetres. */
     public double heightMillimetres() {
         return heightMillimetres;
     }

@@ -6,13 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import porebench.evidence.paper.CardLook;
+import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.Printed;
 import porebench.method.Answer;
 import porebench.record.book.Progress;
 
 /**
- * Puts cards and sheets on paper: cards on {@link Paper#A6} and {@link Paper#CARD_4X6}, sheets on {@link Paper#A4} and
+ * Puts cards and sheets on paper: cards on paper that is one ({@link Paper#card}), sheets on {@link Paper#A4} and
  * {@link Paper#LETTER}.
  *
  * <p>Other paper is an {@code IllegalArgumentException}, and so is the card of a withdrawal. A failure of the file or the
@@ -25,6 +27,18 @@ public interface Press {
      * @throws OutputRefused if nothing may be written there
      */
     Waiting ready(Printed what, Paper paper, Locale locale, OutputFile file);
+
+    /**
+     * Writes one PDF file of many cards whole beside its place, where it waits.
+     *
+     * @param cards at least one
+     * @param look how they look
+     * @param progress hears of every card, and may end it; nothing is left then
+     * @throws OutputRefused if nothing may be written there, or what a person works by does not fit the size of the card
+     */
+    default Waiting ready(List<FactorCard> cards, CardLook look, OutputFile file, Progress progress) {
+        throw new UnsupportedOperationException("this press prints no cards");
+    }
 
     /**
      * Asks for a printer in the system's dialog and makes everything ready for it.

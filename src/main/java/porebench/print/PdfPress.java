@@ -14,7 +14,6 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.print.DocFlavor;
@@ -27,8 +26,10 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
+import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
@@ -43,7 +44,7 @@ import porebench.port.Press;
 import porebench.port.Waiting;
 import porebench.print.calibration.CalibrationFormPages;
 import porebench.print.calibration.CalibrationPages;
-import porebench.print.card.CardPage;
+import porebench.print.card.CardSheets;
 import porebench.print.code.CodePicture;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
@@ -57,6 +58,7 @@ import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RegisterPages;
 import porebench.print.sheet.SheetPages;
 import porebench.quantity.Require;
+import porebench.record.book.Progress;
 
 /**
  * Puts cards and sheets into PDF files, on the screen and on paper; all three come from the same PDF.
@@ -66,7 +68,6 @@ import porebench.quantity.Require;
  */
 public final class PdfPress implements Press {
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
-    private static final Set<Paper> CARD_PAPER = Set.of(Paper.A6, Paper.CARD_4X6);
 
     private final String program;
     private final Clock clock;
@@ -108,6 +109,37 @@ public final class PdfPress implements Press {
             return new PrintException(
                     words.say("failed.write", name(what, words), file.path().toString()), failure);
         });
+    }
+
+    @Override
+    public Waiting ready(List<FactorCard> cards, CardLook look, OutputFile file, Progress progress) {
+        byte[] pdf = compose(cards, look, progress);
+        return WaitingFile.of(file, pdf, failure -> {
+            Words words = Words.in(look.languages().get(0).locale());
+            return new PrintException(
+                    words.say("failed.write", name(cards.get(0), words), file.path().toString()), failure);
+        });
+    }
+
+    private synchronized byte[] compose(List<FactorCard> cards, CardLook look, Progress progress) {
+        cards.forEach(PdfPress::requireIssue);
+        Locale locale = look.languages().get(0).locale();
+        try (PDDocument document = new PDDocument()) {
+            Faces faces = typefaces().in(document);
+            describe(document, name(cards.get(0), Words.in(locale)), locale);
+            try (CardSheets sheets = new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
+                int done = 0;
+                for (FactorCard card : cards) {
+                    progress.at(Progress.Stage.PRINTING, done++, cards.size());
+                    sheets.add(card);
+                }
+            }
+            ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+            document.save(pdf);
+            return pdf.toByteArray();
+        } catch (IOException failure) {
+            throw failed("failed.compose", cards.get(0), locale, failure);
+        }
     }
 
     @Override
@@ -182,6 +214,10 @@ public final class PdfPress implements Press {
 
     private synchronized byte[] compose(Printed what, Paper paper, Locale locale) {
         requireFits(what, paper);
+        if (what instanceof FactorCard card) {
+            CardLook look = CardLook.of(paper.card().orElseThrow(), PaperLanguage.of(locale));
+            return compose(List.of(card), look, Progress.UNHEARD);
+        }
         Words words = Words.in(locale);
         try (PDDocument document = new PDDocument()) {
             Faces faces = typefaces().in(document);
@@ -201,9 +237,7 @@ public final class PdfPress implements Press {
 
     private void draw(Printed what, OpenPages leaves, Words words) throws IOException {
         Imprint imprint = new Imprint(program, LocalDate.now(clock));
-        if (what instanceof FactorCard card) {
-            new CardPage(card, leaves.next(), words, imprint, leaves.size()).draw();
-        } else if (what instanceof TrialSheet sheet) {
+        if (what instanceof TrialSheet sheet) {
             new SheetPages(sheet, leaves, words, imprint).draw();
         } else if (what instanceof CalibrationRecord record) {
             new CalibrationPages(record, leaves, words, imprint).draw();
@@ -240,14 +274,19 @@ public final class PdfPress implements Press {
 
     private static void requireFits(Printed what, Paper paper) {
         boolean card = what instanceof FactorCard;
-        if (card != CARD_PAPER.contains(paper)) {
-            String rule = card ? "be A6 or 4x6in for a card" : "be A4 or letter for a sheet";
+        if (card != paper.card().isPresent()) {
+            String rule = card ? "be A6, 4x6in, half-letter or wallet for a card" : "be A4 or letter for a sheet";
             throw new IllegalArgumentException("paper must " + rule + ", but is " + paper.symbol());
         }
-        if (what instanceof FactorCard withdrawn && !withdrawn.issue().isIssue()) {
-            throw new IllegalArgumentException(
-                    "issue must hand out a factor, but is " + withdrawn.issue().recordId() + " "
-                            + withdrawn.issue().action().symbol());
+        if (what instanceof FactorCard withdrawn) {
+            requireIssue(withdrawn);
+        }
+    }
+
+    private static void requireIssue(FactorCard card) {
+        if (!card.issue().isIssue()) {
+            throw new IllegalArgumentException("issue must hand out a factor, but is "
+                    + card.issue().recordId() + " " + card.issue().action().symbol());
         }
     }
 

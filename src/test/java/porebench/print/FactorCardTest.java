@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.evidence.CardState;
@@ -167,7 +168,7 @@ class FactorCardTest {
 
     @Test
     void sourcesThatDoNotFitAreCounted() {
-        assertThat(english(Cards.everythingLong("0.3", true))).contains("; and 4 more");
+        assertThat(english(Cards.everythingLong("0.3", true))).contains("; and 5 more");
     }
 
     @Test
@@ -177,11 +178,21 @@ class FactorCardTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"de-DE", "fr-FR"})
-    void numbersHaveTheDecimalSignOfTheLocale(String tag) {
-        assertThat(Presses.text(Cards.usual(), Paper.A6, Locale.forLanguageTag(tag)))
-                .contains("0,3 % air", "Load passes at readings 4,8 to 7,8", "4,6 4,3")
-                .doesNotContain("0.3");
+    @CsvSource({
+        "de-DE,ABZIEHEN,'Luft = Ablesung \u2212 G; G = +0,3 %','Ladung entspricht bei Ablesung 4,8 bis 7,8','4,6 4,3'",
+        "fr-FR,SOUSTRAIRE,'Air = lecture \u2212 G ; G = +0,3 %','Charge conforme pour les lectures de 4,8 \u00e0 7,8','4,6 4,3'",
+        "es-ES,RESTAR,'Aire = lectura \u2212 G; G = +0,3 %','La amasada cumple con lecturas de 4,8 a 7,8','4,6 4,3'",
+        "es-MX,RESTAR,'Aire = lectura \u2212 G; G = +0.3 %','La carga cumple con lecturas de 4.8 a 7.8','4.6 4.3'"
+    })
+    void wordsAndNumbersAreInTheLanguageOfTheCard(
+            String tag, String subtract, String factor, String passes, String row) {
+        for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER, Paper.WALLET)) {
+            assertThat(Presses.text(Cards.usual(), paper, Locale.forLanguageTag(tag)))
+                    .contains(subtract, factor, row)
+                    // Text of a wallet card is taken line by line across front and back.
+                    .contains(passes.split(paper == Paper.WALLET ? " " : "\n"))
+                    .doesNotContain("SUBTRACT");
+        }
     }
 
     @ParameterizedTest
@@ -213,7 +224,7 @@ class FactorCardTest {
     void refusesPaperThatIsNoCard(Paper paper) {
         assertThatThrownBy(() -> Presses.pdf(Cards.usual(), paper, Locale.ENGLISH))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("paper must be A6 or 4x6in for a card, but is " + paper.symbol());
+                .hasMessage("paper must be A6, 4x6in, half-letter or wallet for a card, but is " + paper.symbol());
     }
 
     @Test

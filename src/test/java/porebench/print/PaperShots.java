@@ -12,6 +12,7 @@ import porebench.evidence.CardState;
 import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
 import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
 import porebench.port.Paper;
 
 /** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
@@ -20,10 +21,10 @@ final class PaperShots {
 
     public static void main(String[] arguments) throws IOException {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
-        for (String language : List.of("en-US", "es-ES", "es-MX")) {
+        for (String language : List.of("en-US", "es-ES", "es-MX", "fr", "de")) {
             Locale locale = Locale.forLanguageTag(language);
             for (Map.Entry<String, Printed> card : cards().entrySet()) {
-                for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6)) {
+                for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER, Paper.WALLET)) {
                     write(folder, card, paper, locale);
                 }
             }
@@ -35,7 +36,11 @@ final class PaperShots {
 
     private static void write(Path folder, Map.Entry<String, Printed> what, Paper paper, Locale locale) {
         String name = String.join("-", what.getKey(), paper.symbol(), locale.toLanguageTag()) + ".pdf";
-        Presses.PRESS.write(what.getValue(), paper, locale, OutputFile.replacing(folder.resolve(name)));
+        try {
+            Presses.PRESS.write(what.getValue(), paper, locale, OutputFile.replacing(folder.resolve(name)));
+        } catch (OutputRefused refused) {
+            System.out.println(name + ": " + refused.say(Locale.ENGLISH));
+        }
     }
 
     private static Map<String, Printed> cards() {

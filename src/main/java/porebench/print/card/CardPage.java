@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
+import porebench.method.Problem;
+import porebench.port.OutputRefused;
 import porebench.print.page.Align;
 import porebench.print.page.Band;
 import porebench.print.page.Block;
@@ -23,8 +26,6 @@ import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
-import porebench.record.GroupGround;
-import porebench.record.Laboratory;
 
 /**
  * Draws a factor card on one page.
@@ -42,6 +43,9 @@ public final class CardPage {
     /** Below this height, in points, hardly a reading would be left. */
     private static final double LEAST_TABLE_AT_ALL = 50;
 
+    /** Below this height, in points, the readings would be too small to be read, and there is no card. */
+    private static final double NO_TABLE = 20;
+
     private static final double GAP = 3;
     private static final double UNDER_TABLE = 7.5;
     /**
@@ -57,28 +61,40 @@ public final class CardPage {
     private final Pen pen;
     private final Words words;
     private final Imprint imprint;
+    private final CardNames names;
+    private final String text;
+    private final String sizeSaid;
     private final double width;
     private final double bottom;
 
-    public CardPage(FactorCard card, Pen pen, Words words, Imprint imprint, PDRectangle page) {
+    public CardPage(FactorCard card, Pen pen, Words words, Imprint imprint, PDRectangle page, String sizeSaid) {
         this.card = card;
         this.issue = card.issue();
         this.pen = pen;
         this.words = words;
         this.imprint = imprint;
+        this.sizeSaid = sizeSaid;
+        this.names = new CardNames(card, pen, words);
+        this.text = CardText.of(card, words.card());
         this.width = page.getWidth() - 2 * MARGIN;
         this.bottom = page.getHeight() - MARGIN;
     }
 
     public void draw() throws IOException {
-        List<Block> below = below();
-        double rest = bottom - MARGIN - Block.height(below) - UNDER_TABLE * FittedText.LEADING - GAP;
+        List<Block> below = below(false);
+        double rest = rest(below);
         List<Block> above = above(Setting.EASY);
         if (rest - Block.height(above) < LEAST_TABLE) {
             above = above(Setting.TIGHT);
         }
         if (rest - Block.height(above) < LEAST_TABLE_AT_ALL) {
             above = above(Setting.TIGHTEST);
+            below = below(true);
+            rest = rest(below);
+        }
+        if (rest - Block.height(above) < NO_TABLE) {
+            throw OutputRefused.of(Problem.error(
+                    "size", "card.does-not-fit", card.mixId().text(), sizeSaid));
         }
         double tableTop = Block.draw(above, MARGIN);
         drawTable(tableTop, rest - Block.height(above));
@@ -86,6 +102,10 @@ public final class CardPage {
         if (card.isMarked()) {
             pen.across(mark(), MARGIN, MARGIN, width, bottom - MARGIN);
         }
+    }
+
+    private double rest(List<Block> below) {
+        return bottom - MARGIN - Block.height(below) - UNDER_TABLE * FittedText.LEADING - GAP;
     }
 
     private void drawTable(double top, double height) throws IOException {
@@ -103,7 +123,7 @@ public final class CardPage {
     private enum Setting {
         EASY,
         TIGHT,
-        /** Names of more than a line are cut. */
+        /** Names of more than a line are cut; they stand whole in the code. */
         TIGHTEST
     }
 
@@ -117,24 +137,10 @@ public final class CardPage {
         if (card.isMarked()) {
             blocks.add(band(new Band(pen, mark(), words.say("card.marked-why", words.date(imprint.date())))));
         }
-        blocks.add(head());
-        blocks.add(words(TextFit.first(
-                pen.faces(),
-                card.mixId().text(),
-                new TextFit(Weight.BOLD, tight ? 12 : 17, 9.5, width, 1),
-                new TextFit(Weight.BOLD, tight ? 11 : 14, 8, width, 2))));
-        if (!card.mixTitle().isBlank()) {
-            blocks.add(words(
-                    new TextFit(Weight.REGULAR, tight ? 8.5 : 10.5, 7, width, tightest ? 1 : 2), card.mixTitle()));
-        }
-        blocks.add(sources(new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 3)));
-        if (issue.grounds().group().isPresent()) {
-            blocks.add(words(
-                    new TextFit(Weight.REGULAR, tight ? 7 : 9, 6.5, width, tightest ? 1 : 2),
-                    group(issue.grounds().group().get())));
-        }
+        blocks.add(names.head(MARGIN, width));
+        blocks.add(names.block(MARGIN, width, tight, tightest, text));
         blocks.add(gap());
-        blocks.add(new FactorBox(pen, words, issue, tightest ? 42 : tight ? 48 : 56).block(MARGIN, width));
+        blocks.add(new FactorBox(pen, words, issue, tightest ? 38 : tight ? 48 : 56, false).block(MARGIN, width));
         blocks.add(gap());
         TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
         if (issue.factorPercent().signum() < 0) {
@@ -147,23 +153,16 @@ public final class CardPage {
             blocks.add(words(note, words.say("card.wet-sieved")));
         }
         blocks.add(gap());
-        blocks.add(facts(tight ? 9 : 11));
+        blocks.add(facts(tightest ? 8 : tight ? 9 : 11));
         blocks.add(gap());
         if (!issue.terms().conditions().isBlank()) {
             blocks.add(words(conditions(tight)));
             blocks.add(gap());
         }
-        blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), passes()));
-        blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), target()));
+        blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), CardText.passes(card, words.card())));
+        blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), CardText.target(card, words.card())));
         blocks.add(gap());
         return blocks;
-    }
-
-    private String group(GroupGround ground) {
-        return words.say(
-                issue.isLent() ? "card.group" : "card.group.tested",
-                ground.group().text(),
-                ground.testedMix().text());
     }
 
     private Block band(Band band) {
@@ -185,40 +184,6 @@ public final class CardPage {
 
     private Block words(FittedText fitted) {
         return new Block(fitted.height(), top -> pen.text(fitted, MARGIN, top, width, Align.LEFT));
-    }
-
-    private Block head() throws IOException {
-        double kindWidth = width * 0.25;
-        double nameWidth = width - kindWidth - GAP;
-        String name = card.laboratory().map(Laboratory::name).orElse("");
-        FittedText laboratory = TextFit.first(
-                pen.faces(),
-                name,
-                new TextFit(Weight.BOLD, 9, 7, nameWidth, 1),
-                new TextFit(Weight.BOLD, 7.5, 6, nameWidth, 2));
-        FittedText kind = TextFit.line(Weight.REGULAR, 9, kindWidth).fit(pen.faces(), words.say("card.kind"));
-        double height = Math.max(laboratory.height(), kind.height()) + 1;
-        return new Block(height + 2, top -> {
-            pen.text(laboratory, MARGIN, top, nameWidth, Align.LEFT);
-            pen.text(kind, MARGIN + width - kindWidth, top, kindWidth, Align.RIGHT);
-            pen.line(MARGIN, top + height, MARGIN + width, top + height, 1);
-        });
-    }
-
-    /** Names as many sources as fit, and says how many do not. */
-    private Block sources(TextFit place) throws IOException {
-        List<String> names = card.sources();
-        for (int shown = names.size(); shown > 1; shown--) {
-            String list = String.join("; ", names.subList(0, shown));
-            int others = names.size() - shown;
-            String text = others == 0
-                    ? words.say("card.sources", list)
-                    : words.say("card.sources.more", list, Integer.toString(others));
-            if (!place.fit(pen.faces(), text).cut()) {
-                return words(place, text);
-            }
-        }
-        return words(place, words.say("card.sources", String.join("; ", names)));
     }
 
     private Block facts(double size) throws IOException {
@@ -251,39 +216,20 @@ public final class CardPage {
         return words.date(day) + time.map(at -> " " + FactorTerms.written(at)).orElse("");
     }
 
-    private String passes() {
-        return card.window()
-                .lowestPassing()
-                .flatMap(low -> card.window()
-                        .highestPassing()
-                        .map(high -> low.compareTo(high) == 0
-                                ? words.say("card.passes.one", words.number(low))
-                                : words.say("card.passes", words.number(low), words.number(high))))
-                .orElseGet(() -> words.say("card.passes.none"));
-    }
-
-    private String target() {
-        return words.say(
-                "card.target." + issue.meterType(),
-                words.number(card.targetAirPercent()),
-                words.number(card.airTolerancePercent()),
-                words.number(card.divisionPercent()));
-    }
-
-    private List<Block> below() throws IOException {
+    private List<Block> below(boolean tight) throws IOException {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
         for (String key :
                 List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
-            blocks.add(caution(words.say(key)));
+            blocks.add(caution(words.say(key), tight ? 5.75 : 7.5));
         }
         if (!card.isMarked()) {
             blocks.add(words(
-                    new TextFit(Weight.BOLD, 7.5, 6, width, 2),
+                    new TextFit(Weight.BOLD, tight ? 6 : 7.5, 5.5, width, 2),
                     words.say("card.valid-only", Integer.toString(issue.revision()))));
         }
-        for (String taken : takenOn()) {
-            blocks.add(words(new TextFit(Weight.REGULAR, 7, 5.5, width, 2), taken));
+        for (String taken : takenOn(tight ? 1 : MOST_TAKEN_ON)) {
+            blocks.add(words(new TextFit(Weight.REGULAR, tight ? 6 : 7, 5.5, width, tight ? 1 : 2), taken));
         }
         blocks.add(gap());
         Facts signatures = new Facts(pen, 8.5, width, people());
@@ -311,7 +257,7 @@ public final class CardPage {
     }
 
     /** Says who took doubts about the evidence on and why, each person and reason once. */
-    private List<String> takenOn() {
+    private List<String> takenOn(int lines) {
         Map<List<String>, Integer> taken = new LinkedHashMap<>();
         issue.takenOn().forEach(doubt -> taken.merge(List.of(doubt.by(), doubt.reason()), 1, Integer::sum));
         if (issue.isOverridden()) {
@@ -320,7 +266,7 @@ public final class CardPage {
         List<String> said = new ArrayList<>();
         taken.forEach(
                 (who, count) -> said.add(words.say("card.taken-on", Integer.toString(count), who.get(0), who.get(1))));
-        int most = issue.terms().conditions().isBlank() ? MOST_TAKEN_ON : MOST_TAKEN_ON - 1;
+        int most = issue.terms().conditions().isBlank() ? lines : 1;
         if (said.size() > most) {
             String others = taken.keySet().stream()
                     .skip(most - 1)
@@ -333,9 +279,9 @@ public final class CardPage {
         return said;
     }
 
-    private Block caution(String text) throws IOException {
+    private Block caution(String text, double size) throws IOException {
         double sign = 11;
-        FittedText fitted = new TextFit(Weight.REGULAR, 7.5, 6.5, width - sign, 2).fit(pen.faces(), text);
+        FittedText fitted = new TextFit(Weight.REGULAR, size, Math.min(size, 6.5) - 0.5, width - sign, 2).fit(pen.faces(), text);
         return new Block(fitted.height(), top -> {
             pen.cautionSign(MARGIN, top + 0.5, 8);
             pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);

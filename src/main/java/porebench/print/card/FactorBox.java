@@ -17,8 +17,9 @@ import porebench.record.FactorIssue;
  * @param words the language
  * @param issue the revision with its factor, in % air, and the type of meter it is subtracted from
  * @param height the height of the frame, in points
+ * @param bare whether what it is subtracted from, and the formula, stand elsewhere because the frame has no room for them
  */
-record FactorBox(Pen pen, Words words, FactorIssue issue, double height) {
+record FactorBox(Pen pen, Words words, FactorIssue issue, double height, boolean bare) {
     private static final double FRAME = 2.5;
     private static final double INSET = 8;
 
@@ -35,13 +36,15 @@ record FactorBox(Pen pen, Words words, FactorIssue issue, double height) {
         FittedText number = new TextFit(Weight.BOLD, height * 0.82, 12, digits, 1)
                 .fit(pen.faces(), words.number(issue.factorPercent()));
         FittedText percent = TextFit.line(Weight.BOLD, 15, unit).fit(pen.faces(), words.say("card.unit"));
-        double words = subtract.height() + from.height() + formula.height();
+        double words = subtract.height() + (bare ? 0 : from.height() + formula.height());
         return new Block(height, top -> {
             pen.frame(left + FRAME / 2, top + FRAME / 2, width - FRAME, height - FRAME, FRAME);
             double y = top + (height - words) / 2;
             pen.text(subtract, left + INSET, y, say, Align.LEFT);
-            pen.text(from, left + INSET, y + subtract.height(), say, Align.LEFT);
-            pen.text(formula, left + INSET, y + subtract.height() + from.height(), say, Align.LEFT);
+            if (!bare) {
+                pen.text(from, left + INSET, y + subtract.height(), say, Align.LEFT);
+                pen.text(formula, left + INSET, y + subtract.height() + from.height(), say, Align.LEFT);
+            }
             // Digits are as high as capitals, 0.711 of the size of the type.
             double baseline = top + height / 2 + 0.711 * number.size() / 2;
             double right = left + width - INSET - unit;

@@ -12,6 +12,8 @@ import java.util.Map;
 public final class QrMark {
     /** White squares on every side, by ISO/IEC 18004 (recalled). */
     private static final int EDGE = 4;
+    /** 0.33 mm, the side of a square that phones read from a hand's breadth (common practice, no source). */
+    private static final double COMFORTABLE = 0.33 * 72 / 25.4;
 
     private QrMark() {}
 
@@ -22,7 +24,23 @@ public final class QrMark {
      * @throws IllegalArgumentException if the text is too long for any code
      */
     public static void draw(Pen pen, String text, double left, double top, double side) throws IOException {
-        ByteMatrix squares = squares(text);
+        draw(pen, squares(text, ErrorCorrectionLevel.M), left, top, side);
+    }
+
+    /**
+     * Draws a text as a code with as much to spare for dirt and scratches as its size allows.
+     *
+     * @return the side of one square, in points
+     * @throws IllegalArgumentException if the text is too long for any code
+     */
+    public static double drawFine(Pen pen, String text, double left, double top, double side) throws IOException {
+        ByteMatrix safe = squares(text, ErrorCorrectionLevel.M);
+        ByteMatrix used = side / (safe.getWidth() + 2 * EDGE) >= COMFORTABLE ? safe : squares(text, ErrorCorrectionLevel.L);
+        draw(pen, used, left, top, side);
+        return side / (used.getWidth() + 2 * EDGE);
+    }
+
+    private static void draw(Pen pen, ByteMatrix squares, double left, double top, double side) throws IOException {
         double each = side / (squares.getWidth() + 2 * EDGE);
         for (int row = 0; row < squares.getHeight(); row++) {
             int from = 0;
@@ -40,13 +58,12 @@ public final class QrMark {
         }
     }
 
-    private static ByteMatrix squares(String text) {
+    private static ByteMatrix squares(String text, ErrorCorrectionLevel level) {
+        boolean plain = text.chars().allMatch(letter -> letter < 128);
         try {
-            // Else what is not in Latin-1 would become question marks.
-            boolean plain = text.chars().allMatch(letter -> letter < 0x80);
             return plain
-                    ? Encoder.encode(text, ErrorCorrectionLevel.M).getMatrix()
-                    : Encoder.encode(text, ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"))
+                    ? Encoder.encode(text, level).getMatrix()
+                    : Encoder.encode(text, level, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"))
                             .getMatrix();
         } catch (WriterException tooLong) {
             throw new IllegalArgumentException("text must fit into a code, but is " + text, tooLong);

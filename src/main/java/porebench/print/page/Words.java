@@ -1,10 +1,10 @@
 package porebench.print.page;
 
 import java.math.BigDecimal;
-import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.util.Locale;
-import porebench.method.Dates;
+import porebench.evidence.paper.CardWords;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.method.SourceText;
 import porebench.method.Texts;
 
@@ -14,26 +14,40 @@ import porebench.method.Texts;
  * <p>Numbers have the decimal sign of the locale but always the digits 0 to 9, so that nothing on a page is outside the typeface.
  */
 public final class Words {
-    private static final char MINUS = '\u2212';
-
-    private final Texts words;
+    private final Texts texts;
+    private final CardWords card;
     private final Locale locale;
 
-    private Words(Locale locale) {
+    private Words(Locale locale, CardWords card) {
         this.locale = locale;
-        this.words = Texts.of("porebench.print.print", locale);
+        this.texts = Texts.of("porebench.print.print", locale);
+        this.card = card;
     }
 
     public static Words in(Locale locale) {
-        return new Words(new Locale.Builder()
-                .setLocale(locale.stripExtensions())
-                .setUnicodeLocaleKeyword("nu", "latn")
-                .build());
+        return new Words(digits(locale), CardWords.onSheets(locale));
     }
 
-    /** Returns a text of the bundle with its places filled. */
+    /** Returns the words of a card. */
+    public static Words in(PaperLanguage language) {
+        return new Words(digits(language.locale()), CardWords.in(language));
+    }
+
+    private static Locale digits(Locale locale) {
+        return new Locale.Builder()
+                .setLocale(locale.stripExtensions())
+                .setUnicodeLocaleKeyword("nu", "latn")
+                .build();
+    }
+
+    /** Returns the words that stand on cards. */
+    public CardWords card() {
+        return card;
+    }
+
+    /** Returns a text with its places filled. */
     public String say(String key, Object... filled) {
-        return words.get(key, filled);
+        return card.keys().contains(key) ? card.say(key, filled) : texts.get(key, filled);
     }
 
     /** Returns a clause or an edition of a named standard in this language; one of the laboratory's own as it is. */
@@ -52,20 +66,15 @@ public final class Words {
 
     /** Returns a number with all its decimals, and a true minus sign where it is negative. */
     public String number(BigDecimal number) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(Math.max(0, number.scale()));
-        format.setMaximumFractionDigits(Math.max(0, number.scale()));
-        String digits = format.format(number.abs());
-        return number.signum() < 0 ? MINUS + digits : digits;
+        return card.number(number);
     }
 
     /** Returns a number with its sign: plus, minus, or none for 0. */
     public String signed(BigDecimal number) {
-        return number.signum() > 0 ? "+" + number(number) : number(number);
+        return card.signed(number);
     }
 
     public String date(LocalDate date) {
-        return Dates.day(date);
+        return card.date(date);
     }
 }

@@ -12,12 +12,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import porebench.evidence.paper.AirRule;
+import porebench.evidence.paper.CardText;
+import porebench.evidence.paper.CardWords;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
 import porebench.method.Texts;
 import porebench.port.FieldHandout;
-import porebench.print.card.PlainCard;
-import porebench.print.page.Words;
 import porebench.record.FactorTerms;
 import porebench.record.Laboratory;
 
@@ -101,7 +102,7 @@ public final class PhoneFile {
                 .text("training", card.isTraining() ? "yes" : "")
                 .text("state", card.isMarked() ? card.state().symbol() : "")
                 .text("head", card.head().printed() + " / " + card.head().entries())
-                .text("text", PlainCard.of(card, Words.in(locale)))
+                .text("text", CardText.of(card, CardWords.in(PaperLanguage.of(locale))))
                 .group("words", words())
                 .toString();
     }

@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
-import porebench.print.card.PlainCard;
 import porebench.print.page.Align;
 import porebench.print.page.Band;
 import porebench.print.page.Flow;
@@ -55,7 +55,7 @@ public final class FieldSheetPages extends PrintedSheet {
     }
 
     public void draw() throws IOException {
-        String text = PlainCard.of(card, words);
+        String text = CardText.of(card, words.card());
         double side = text.getBytes(StandardCharsets.UTF_8).length > MUCH_TEXT ? LARGE_CODE : CODE;
         if (card.isMarked()) {
             Band band = new Band(flow.pen(), mark(), words.say("card.marked-why", words.date(imprint.date())));
@@ -118,7 +118,7 @@ public final class FieldSheetPages extends PrintedSheet {
         }
         flow.text(
                 new TextFit(Weight.BOLD, 11, 8, flow.width(), 2),
-                PlainCard.passes(card, words) + " "
+                CardText.passes(card, words.card()) + " "
                         + words.say(
                                 "card.target." + issue.meterType(),
                                 words.number(card.targetAirPercent()),

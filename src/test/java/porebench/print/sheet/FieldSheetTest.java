@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import porebench.evidence.paper.CardText;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
 import porebench.port.Paper;
 import porebench.print.Cards;
 import porebench.print.Presses;
-import porebench.print.card.PlainCard;
 import porebench.print.code.CodePicture;
 import porebench.print.page.Words;
 
@@ -25,7 +25,7 @@ class FieldSheetTest {
         String text = text(Cards.usual(), Locale.ENGLISH);
         assertThat(text).contains("TW-214", "SUBTRACT G = 0.3", "2026-11-25", "2027-11-24", "readings 4.8 to 7.8");
         assertThat(text.split("\u2212 0\\.3", -1)).hasSize(17);
-        String last = PlainCard.of(Cards.usual(), Words.in(Locale.ENGLISH)).lines().reduce((a, b) -> b).orElseThrow();
+        String last = CardText.of(Cards.usual(), Words.in(Locale.ENGLISH).card()).lines().reduce((a, b) -> b).orElseThrow();
         assertThat(text).contains(last);
         assertThat(text(Cards.usual(), Locale.forLanguageTag("es"))).contains("Hoja de campo", "Menos G", "0,3");
     }
@@ -49,7 +49,7 @@ class FieldSheetTest {
                 assertThat(CodePicture.texts(Presses.PRESS
                                 .preview(new FieldSheet(card), Paper.A4, locale, 200)
                                 .get(0)))
-                        .containsExactly(PlainCard.of(card, Words.in(locale)));
+                        .containsExactly(CardText.of(card, Words.in(locale).card()));
             }
         }
     }

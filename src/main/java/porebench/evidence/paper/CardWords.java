@@ -1,0 +1,63 @@
+package porebench.evidence.paper;
+
+import java.math.BigDecimal;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Set;
+import porebench.method.Dates;
+import porebench.method.Texts;
+
+/** Words, numbers and days as they stand on cards, in one language; the digits are 0 to 9 in every one. */
+public final class CardWords {
+    private static final char MINUS = '\u2212';
+
+    private final Texts texts;
+    private final Locale locale;
+
+    private CardWords(Locale words, Locale numbers) {
+        this.locale = new Locale.Builder()
+                .setLocale(numbers.stripExtensions())
+                .setUnicodeLocaleKeyword("nu", "latn")
+                .build();
+        this.texts = Texts.of("porebench.evidence.paper.card", words, locale);
+    }
+
+    public static CardWords in(PaperLanguage language) {
+        return new CardWords(language.locale(), language.locale());
+    }
+
+    /** Returns the words that sheets share with cards: sheets are there in English and Spanish only, their numbers in any manner. */
+    public static CardWords onSheets(Locale locale) {
+        return new CardWords(locale.getLanguage().equals("es") ? Locale.forLanguageTag("es") : Locale.ROOT, locale);
+    }
+
+    /** Returns a text with its places filled. */
+    public String say(String key, Object... filled) {
+        return texts.get(key, filled);
+    }
+
+    /** Returns the keys of all texts. */
+    public Set<String> keys() {
+        return texts.keys();
+    }
+
+    /** Returns a number with all its decimals, and a true minus sign where it is negative. */
+    public String number(BigDecimal number) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setGroupingUsed(false);
+        format.setMinimumFractionDigits(Math.max(0, number.scale()));
+        format.setMaximumFractionDigits(Math.max(0, number.scale()));
+        String digits = format.format(number.abs());
+        return number.signum() < 0 ? MINUS + digits : digits;
+    }
+
+    /** Returns a number with its sign: plus, minus, or none for 0. */
+    public String signed(BigDecimal number) {
+        return number.signum() > 0 ? "+" + number(number) : number(number);
+    }
+
+    public String date(LocalDate date) {
+        return Dates.day(date);
+    }
+}
