@@ -140,6 +140,7 @@ class UsageTest {
                         "group",
                         "register",
                         "plan",
+                        "recall",
                         "import",
                         "export",
                         "restore",

@@ -55,8 +55,7 @@ public final class HoldsCommand extends OneCommand {
         if (read.isEmpty()) {
             return CommandOutcome.refused(Problem.error("value", "command.no-number", pairs.toString()));
         }
-        return CommandOutcome.done(
-                HoldsReport.of(Hold.of(read, step.doubleValue() / 2), words(), shown()), problems);
+        return CommandOutcome.done(HoldsReport.of(Hold.of(read, step.doubleValue() / 2), words(), shown()), problems);
     }
 
     private List<AirPair> read(Sheet<ValueRow> sheet, List<Problem> problems) {
@@ -67,7 +66,11 @@ public final class HoldsCommand extends OneCommand {
             Place place = Place.of(sheet.file(), row.line());
             double density = row.value().value();
             if (!(density > 0)) {
-                problems.add(Problem.error("value", "hold.density-not-positive", name, row.value().number())
+                problems.add(Problem.error(
+                                "value",
+                                "hold.density-not-positive",
+                                name,
+                                row.value().number())
                         .at(place));
                 continue;
             }

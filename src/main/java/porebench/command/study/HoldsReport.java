@@ -39,7 +39,9 @@ final class HoldsReport {
                 .field((json, told) -> json.number("tellablePercent", told.tellable()))
                 .field((json, told) -> json.texts(
                         "signals",
-                        told.signals().stream().map(point -> point.pair().name()).toList()))
+                        told.signals().stream()
+                                .map(point -> point.pair().name())
+                                .toList()))
                 .gap()
                 .list("points", Hold::points, points)
                 .report(hold);

@@ -46,8 +46,7 @@ public record Hold(List<HoldPoint> points, OptionalDouble spread, double halfSte
     private static final double WIDTH = 2.962;
 
     /** How far the average may go. */
-    public static final double AVERAGE_LIMIT =
-            WIDTH * Math.sqrt(EwmaChart.USUAL_WEIGHT / (2 - EwmaChart.USUAL_WEIGHT));
+    public static final double AVERAGE_LIMIT = WIDTH * Math.sqrt(EwmaChart.USUAL_WEIGHT / (2 - EwmaChart.USUAL_WEIGHT));
 
     private static final int HALVINGS = 30;
 
@@ -121,9 +120,7 @@ public record Hold(List<HoldPoint> points, OptionalDouble spread, double halfSte
 
     /** Returns how many pairs a shift of half a step takes on average, when what was before is well known; more if not. */
     public OptionalDouble pairsForHalfStep() {
-        return spread.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(lengthAt(halfStep / spread.getAsDouble()));
+        return spread.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(lengthAt(halfStep / spread.getAsDouble()));
     }
 
     /** Returns the shift that takes {@link #PAIRS_TO_TELL} pairs on average to be seen, in % air. */

@@ -25,8 +25,10 @@ class HoldHandTest {
         assertThat(pair.gravimetricPercent()).isCloseTo(6, within(1e-12));
         assertThat(pair.difference()).isCloseTo(0.4, within(1e-12));
         assertThat(pair.isDoubted()).isFalse();
-        assertThatThrownBy(() -> AirPair.of("R", 6, new Density(0), new Density(2350))).hasMessageContaining("airFree");
-        assertThatThrownBy(() -> AirPair.of("R", 6, new Density(2500), new Density(0))).hasMessageContaining("measured");
+        assertThatThrownBy(() -> AirPair.of("R", 6, new Density(0), new Density(2350)))
+                .hasMessageContaining("airFree");
+        assertThatThrownBy(() -> AirPair.of("R", 6, new Density(2500), new Density(0)))
+                .hasMessageContaining("measured");
     }
 
     /**
@@ -88,6 +90,14 @@ class HoldHandTest {
         assertThat(still.pairsForHalfStep().orElseThrow()).isBetween(4.0, 6.0);
         assertThat(still.verdict()).isEqualTo(HoldVerdict.HOLDS_SO_FAR);
         assertThat(still.tellable().orElseThrow()).isBetween(0.6 * 0.028868, 0.8 * 0.028868);
+    }
+
+    /** Eight of 0 and 1 by turns have s = 0.53; t(7) at the limit is about 4.5, so the ninth counts 3 or so, not 1e9. */
+    @Test
+    void aPairFarOutCountsAtTheLimitInTheScatterToo() {
+        Hold hold = hold(0.05, 0, 1, 0, 1, 0, 1, 0, 1, 1e9);
+        assertThat(hold.points().get(8).isFarOut()).isTrue();
+        assertThat(hold.spread().orElseThrow()).isBetween(0.6, 1.5);
     }
 
     @Test
