@@ -113,6 +113,14 @@ class FactorCardTest {
     }
 
     @Test
+    void theFormulaIsNotCutWhereEverythingIsTight() {
+        FactorCard card = Cards.in(CardState.EVIDENCE_CHANGED, Cards.everythingLong("0.3", true));
+        assertThat(Presses.text(card, Paper.A6, Locale.forLanguageTag("es-ES")))
+                .contains("G = +0,3 %")
+                .doesNotContain("+0,3 %\u2026");
+    }
+
+    @Test
     void aWetSievedMixSaysToSieve() {
         assertThat(english(Cards.wetSieved(Cards.usual()))).contains("Wet-sieve the concrete over 37.5 mm (1 1/2 in.)");
     }
