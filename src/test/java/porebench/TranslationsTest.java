@@ -339,13 +339,16 @@ class TranslationsTest {
             if (said.contains("'")) {
                 assertThat(language).as(key).isEqualTo("fr");
             }
-            assertThat(text.matches(".*[^']'[^'].*")).as("single quote in %s", key).isFalse();
+            assertThat(text.matches(".*[^']'[^'].*"))
+                    .as("single quote in %s", key)
+                    .isFalse();
         });
         if (!onlyWhatDiffers) {
             assertThat(texts.entrySet().stream()
                             .filter(text -> text.getValue().equals(plain.get(text.getKey())))
                             .map(Map.Entry::getKey)
-                            .filter(key -> LETTERS.matcher(GAP.matcher(plain.get(key)).replaceAll(""))
+                            .filter(key -> LETTERS.matcher(
+                                            GAP.matcher(plain.get(key)).replaceAll(""))
                                     .find()))
                     .containsExactlyInAnyOrderElementsOf(
                             language.equals("fr") ? ALIKE_IN_FRENCH : Set.of("card.revision"));

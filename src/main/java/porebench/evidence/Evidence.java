@@ -367,8 +367,7 @@ public record Evidence(
                     basis(judged).map(basis -> basis.stories().get(source));
             said.put(source, story.map(known -> known.saidFor(version)).orElse(version));
         });
-        return CountedTrials.of(
-                judged, said, InTheBowl.of(basis(judged), judged.trials(), divisionPercent(judged)));
+        return CountedTrials.of(judged, said, InTheBowl.of(basis(judged), judged.trials(), divisionPercent(judged)));
     }
 
     /** Returns the versions of the sources in the register today, by source. */

@@ -59,8 +59,7 @@ public record InTheBowl(double divisionPercent, Map<String, Double> kilograms) {
                 made.map(basis -> kilograms(basis.mix(), trials, names(basis))).orElse(Map.of()));
     }
 
-    private static Map<String, Double> kilograms(
-            MixDesign mix, List<JudgedTrial> trials, UnaryOperator<String> names) {
+    private static Map<String, Double> kilograms(MixDesign mix, List<JudgedTrial> trials, UnaryOperator<String> names) {
         List<JudgedTrial> counted = trials.stream().filter(JudgedTrial::counts).toList();
         Map<String, Double> held = new TreeMap<>();
         Map<Volume, Optional<CorrectionSample>> samples = new HashMap<>();
@@ -72,8 +71,7 @@ public record InTheBowl(double divisionPercent, Map<String, Double> kilograms) {
             if (sample.isEmpty()) {
                 return Map.of();
             }
-            double part =
-                    BOWL.cubicMetres() / readings.bowl().value().cubicMetres() / counted.size();
+            double part = BOWL.cubicMetres() / readings.bowl().value().cubicMetres() / counted.size();
             for (CorrectionSample.Component component : sample.get().components()) {
                 double weighed = component.mass().kilograms() * weighed(sample.get(), component.role(), readings);
                 held.merge(names.apply(component.source()), weighed * part, Double::sum);

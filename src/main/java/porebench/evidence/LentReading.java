@@ -40,7 +40,8 @@ final class LentReading {
         issued.stream()
                 .map(Version::value)
                 .filter(issue -> issue.isIssue() && issue.isLent())
-                .forEach(issue -> lent(issue.determinationId(), issue.grounds().group().orElseThrow())
+                .forEach(issue -> lent(
+                                issue.determinationId(), issue.grounds().group().orElseThrow())
                         .ifPresent(one -> lent.put(issue.revision(), one)));
         return lent;
     }

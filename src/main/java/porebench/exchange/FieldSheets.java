@@ -8,8 +8,8 @@ import porebench.record.column.FieldReadingColumns;
 
 /** The files that come home from the field. */
 final class FieldSheets {
-    static final Format<FieldReading> READINGS = new RowFormat<>(
-            FieldReading.class, "field-readings.csv", FieldReadingColumns.ALL, List.of("reading_id"));
+    static final Format<FieldReading> READINGS =
+            new RowFormat<>(FieldReading.class, "field-readings.csv", FieldReadingColumns.ALL, List.of("reading_id"));
 
     private FieldSheets() {}
 }

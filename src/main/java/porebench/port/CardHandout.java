@@ -92,7 +92,8 @@ public final class CardHandout {
 
     /** Writes a card to a file; the answer has no value when nothing was written. */
     public Answer<Handed> toFile(Wish wish, OutputFile file) {
-        return toFile(wish, wish.paper().symbol(), file, (card, profile) -> press.ready(card, wish.paper(), locale, file));
+        return toFile(
+                wish, wish.paper().symbol(), file, (card, profile) -> press.ready(card, wish.paper(), locale, file));
     }
 
     /**
@@ -116,9 +117,7 @@ public final class CardHandout {
     /** Asks for a printer and prints a card; neither value nor problems when the person thought better of it. */
     public Optional<Answer<Handed>> toPrinter(Wish wish) {
         return toPrinter(
-                wish,
-                wish.paper().symbol(),
-                (card, profile) -> press.readyForPrinter(card, wish.paper(), locale));
+                wish, wish.paper().symbol(), (card, profile) -> press.readyForPrinter(card, wish.paper(), locale));
     }
 
     /** Asks for a printer and prints a card in another form, as {@link #toFile(Wish, String, OutputFile, BiFunction)}. */

@@ -39,10 +39,7 @@ public final class FieldHandout {
     /** Writes a phone page to a file; the answer has no value when nothing was written. */
     public Answer<CardHandout.Handed> phone(CardHandout.Wish wish, OutputFile file) {
         return cards.toFile(
-                wish,
-                PHONE,
-                file,
-                (card, profile) -> press.readyPhone(PhonePage.of(card, profile), locale, file));
+                wish, PHONE, file, (card, profile) -> press.readyPhone(PhonePage.of(card, profile), locale, file));
     }
 
     /** Writes a field sheet on A4 or letter to a PDF file; the answer has no value when nothing was written. */

@@ -117,7 +117,11 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(look.languages().get(0).locale());
             return new PrintException(
-                    words.say("failed.write", name(cards.get(0), words), file.path().toString()), failure);
+                    words.say(
+                            "failed.write",
+                            name(cards.get(0), words),
+                            file.path().toString()),
+                    failure);
         });
     }
 
@@ -127,7 +131,8 @@ public final class PdfPress implements Press {
         try (PDDocument document = new PDDocument()) {
             Faces faces = typefaces().in(document);
             describe(document, name(cards.get(0), Words.in(locale)), locale);
-            try (CardSheets sheets = new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
+            try (CardSheets sheets =
+                    new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
                 int done = 0;
                 for (FactorCard card : cards) {
                     progress.at(Progress.Stage.PRINTING, done++, cards.size());
@@ -203,7 +208,11 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, PhoneFile.of(page, locale), failure -> {
             Words words = Words.in(locale);
             return new PrintException(
-                    words.say("failed.write", name(page.card(), words), file.path().toString()), failure);
+                    words.say(
+                            "failed.write",
+                            name(page.card(), words),
+                            file.path().toString()),
+                    failure);
         });
     }
 

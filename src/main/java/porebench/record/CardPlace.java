@@ -70,8 +70,7 @@ public record CardPlace(Where where, Optional<CardHolder> holder, Optional<CardS
             case DESTROYED -> new CardPlace(Where.DESTROYED, Optional.empty(), Optional.of(step));
             case LOST -> new CardPlace(Where.LOST, holder, Optional.of(step));
             case FOUND ->
-                new CardPlace(
-                        step.holder().isPresent() ? Where.OUT : Where.RETURNED, step.holder(), Optional.of(step));
+                new CardPlace(step.holder().isPresent() ? Where.OUT : Where.RETURNED, step.holder(), Optional.of(step));
         };
     }
 }

@@ -60,7 +60,8 @@ class PageCommandTest {
     void theTextOnThePageChecksAsUnaltered() throws IOException {
         page("HG-101");
         String html = Files.readString(folder.resolve("page.html"));
-        String text = html.replaceFirst("(?s).*\"text\":\"(.*?)\",\"words\".*", "$1").replace("\\u000a", "\n");
+        String text =
+                html.replaceFirst("(?s).*\"text\":\"(.*?)\",\"words\".*", "$1").replace("\\u000a", "\n");
         Files.writeString(folder.resolve("text.txt"), text);
         Said check = terminal.json("card-check", "--book", "one.book", "--text", "text.txt");
         assertThat(check.json()).as(check.out()).containsEntry("verdict", "unaltered");
@@ -80,7 +81,16 @@ class PageCommandTest {
         Said marked = page("HG-101", "--marked");
         assertThat(marked.status()).isZero();
         assertThat(marked.json()).containsEntry("marked", true).containsEntry("state", "lapsed");
-        assertThat(terminal.run("page", "--book", "one.book", "--mix-id", "HG-101", "--out", "page.html", "--replace", "--marked")
+        assertThat(terminal.run(
+                                "page",
+                                "--book",
+                                "one.book",
+                                "--mix-id",
+                                "HG-101",
+                                "--out",
+                                "page.html",
+                                "--replace",
+                                "--marked")
                         .out())
                 .contains("Phone page written to");
     }
@@ -91,14 +101,23 @@ class PageCommandTest {
         Said said = terminal.json(sheet);
         assertThat(said.status()).as(said.out()).isZero();
         assertThat(said.json()).containsEntry("mixId", "HG-101").containsEntry("marked", false);
-        assertThat(terminal.json("export", "--book", "one.book", "out").status()).isZero();
+        assertThat(terminal.json("export", "--book", "one.book", "out").status())
+                .isZero();
         assertThat(Files.readString(folder.resolve("out/card-prints.csv"))).contains(",field sheet A4,");
         terminal = terminal.on("2031-07-01");
         assertThat(terminal.json("field-sheet", "--book", "one.book", "--mix-id", "HG-101", "--out", "late.pdf")
                         .codes())
                 .contains("issue.not-usable");
         assertThat(Files.exists(folder.resolve("late.pdf"))).isFalse();
-        assertThat(terminal.run("field-sheet", "--book", "one.book", "--mix-id", "HG-101", "--out", "late.pdf", "--marked")
+        assertThat(terminal.run(
+                                "field-sheet",
+                                "--book",
+                                "one.book",
+                                "--mix-id",
+                                "HG-101",
+                                "--out",
+                                "late.pdf",
+                                "--marked")
                         .out())
                 .contains("Field sheet written to");
     }

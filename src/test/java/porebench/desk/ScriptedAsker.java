@@ -60,7 +60,9 @@ public class ScriptedAsker implements Asker {
     @Override
     public Optional<String> remark(JComponent over, String title, String question, String actName) {
         acts.add(actName);
-        return confirm(over, title, question, actName) ? Optional.of(said.isEmpty() ? "" : said.poll()) : Optional.empty();
+        return confirm(over, title, question, actName)
+                ? Optional.of(said.isEmpty() ? "" : said.poll())
+                : Optional.empty();
     }
 
     @Override

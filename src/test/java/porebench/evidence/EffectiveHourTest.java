@@ -123,7 +123,8 @@ class EffectiveHourTest {
         for (LocalDateTime moment : List.of(BEFORE, Moments.endOf(NEXT))) {
             RegisterList list = RegisterList.of(
                     Optional.empty(), moment, List.of(), List.of(), ProblemText.in(Locale.ENGLISH), bench.book.head());
-            assertThat(list.hour()).isEqualTo(moment.equals(BEFORE) ? Optional.of(BEFORE.toLocalTime()) : Optional.empty());
+            assertThat(list.hour())
+                    .isEqualTo(moment.equals(BEFORE) ? Optional.of(BEFORE.toLocalTime()) : Optional.empty());
         }
     }
 

@@ -95,7 +95,8 @@ class GroupStepsTest {
     private static List<String> inner(Answer<?> answer) {
         return answer.problems().stream()
                 .filter(problem -> problem.code().equals("group.of-member"))
-                .map(problem -> problem.values().get(0) + " " + ((Problem) problem.values().get(1)).code())
+                .map(problem -> problem.values().get(0) + " "
+                        + ((Problem) problem.values().get(1)).code())
                 .toList();
     }
 
@@ -115,9 +116,8 @@ class GroupStepsTest {
         Answer<GroupIssuing.Issued> before = group.decided(Bench.FIRST, Bench.START);
         ask("checked");
         assertThat(errors(group.decided(Bench.FIRST, Bench.START))).contains("issue.steps-needed");
-        List<Draft> drafts = before.value().orElseThrow().issues().stream()
-                .map(Draft::of)
-                .toList();
+        List<Draft> drafts =
+                before.value().orElseThrow().issues().stream().map(Draft::of).toList();
         assertThat(Books.codes(bench.book.keep(drafts, "R. Vale", "why"))).contains("issue.steps-needed");
     }
 
@@ -140,8 +140,7 @@ class GroupStepsTest {
         assertThat(errors(steps().check("T. Oak", "seen", NOW))).isNotEmpty();
         assertThat(errors(steps().putInForce("M. Ash", "", NOW))).contains("proposal.own-check-in-force");
         Answer<GroupSteps.Taken> last = steps().putInForce("T. Oak", "", NOW);
-        assertThat(bench.book.keep(
-                        steps().stated(last.value().orElseThrow(), bench.scatter()), "T. Oak", "in force"))
+        assertThat(bench.book.keep(steps().stated(last.value().orElseThrow(), bench.scatter()), "T. Oak", "in force"))
                 .isEmpty();
         assertThat(MIXES).allSatisfy(mix -> {
             FactorIssue issue = group.of(mix).newestIssue().orElseThrow();
@@ -161,8 +160,11 @@ class GroupStepsTest {
     /** The uncertainty does not hang on whether the draft is put in force with the others or alone. */
     @Test
     void aDraftOfAGroupIsPutInForceAloneWithTheSameUncertainty() {
-        FactorIssue inOneStep =
-                group.decided(Bench.FIRST, Bench.START).value().orElseThrow().issues().get(1);
+        FactorIssue inOneStep = group.decided(Bench.FIRST, Bench.START)
+                .value()
+                .orElseThrow()
+                .issues()
+                .get(1);
         ask("checked");
         keep(drafting("R. Vale"));
         Evidence second = group.of(SECOND);
@@ -254,7 +256,8 @@ class GroupStepsTest {
         keep(drafting("R. Vale"));
         assertThat(MIXES).allSatisfy(mix -> assertThat(draft(mix).number()).isEqualTo(1));
         keep(steps().drop("T. Oak", "not needed", NOW));
-        assertThat(MIXES).allSatisfy(mix -> assertThat(OpenProposal.of(group.of(mix))).isEmpty());
+        assertThat(MIXES)
+                .allSatisfy(mix -> assertThat(OpenProposal.of(group.of(mix))).isEmpty());
     }
 
     @Test

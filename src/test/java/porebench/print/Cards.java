@@ -38,20 +38,20 @@ public final class Cards {
     /** Returns a card in another state. */
     public static FactorCard in(CardState state, FactorCard card) {
         return new FactorCard(
-                card.laboratory(),
-                card.mixId(),
-                card.mixTitle(),
-                card.sources(),
-                card.issue(),
-                state,
-                card.lastDay(),
-                card.wetSieved(),
-                card.targetAirPercent(),
-                card.airTolerancePercent(),
-                card.divisionPercent(),
-                card.window(),
-                card.rule(),
-                card.head())
+                        card.laboratory(),
+                        card.mixId(),
+                        card.mixTitle(),
+                        card.sources(),
+                        card.issue(),
+                        state,
+                        card.lastDay(),
+                        card.wetSieved(),
+                        card.targetAirPercent(),
+                        card.airTolerancePercent(),
+                        card.divisionPercent(),
+                        card.window(),
+                        card.rule(),
+                        card.head())
                 .sealedBy(card.seal());
     }
 
@@ -109,20 +109,20 @@ public final class Cards {
     public static FactorCard training(String factor, boolean longNames) {
         FactorCard card = longNames ? everythingLong(factor, true) : card(factor, "6.0", "1.5", "0.1", "10");
         return new FactorCard(
-                Optional.of(Calibrations.Laboratories.TRAINING),
-                card.mixId(),
-                card.mixTitle(),
-                card.sources(),
-                card.issue(),
-                card.state(),
-                card.lastDay(),
-                card.wetSieved(),
-                card.targetAirPercent(),
-                card.airTolerancePercent(),
-                card.divisionPercent(),
-                card.window(),
-                card.rule(),
-                card.head())
+                        Optional.of(Calibrations.Laboratories.TRAINING),
+                        card.mixId(),
+                        card.mixTitle(),
+                        card.sources(),
+                        card.issue(),
+                        card.state(),
+                        card.lastDay(),
+                        card.wetSieved(),
+                        card.targetAirPercent(),
+                        card.airTolerancePercent(),
+                        card.divisionPercent(),
+                        card.window(),
+                        card.rule(),
+                        card.head())
                 .sealedBy(card.seal());
     }
 
@@ -199,20 +199,20 @@ public final class Cards {
 
     private static FactorCard with(FactorCard card, FactorIssue issue, boolean wetSieved) {
         return new FactorCard(
-                card.laboratory(),
-                card.mixId(),
-                card.mixTitle(),
-                card.sources(),
-                issue,
-                card.state(),
-                card.lastDay(),
-                wetSieved,
-                card.targetAirPercent(),
-                card.airTolerancePercent(),
-                card.divisionPercent(),
-                card.window(),
-                card.rule(),
-                card.head())
+                        card.laboratory(),
+                        card.mixId(),
+                        card.mixTitle(),
+                        card.sources(),
+                        issue,
+                        card.state(),
+                        card.lastDay(),
+                        wetSieved,
+                        card.targetAirPercent(),
+                        card.airTolerancePercent(),
+                        card.divisionPercent(),
+                        card.window(),
+                        card.rule(),
+                        card.head())
                 .sealedBy(card.seal());
     }
 
@@ -228,20 +228,21 @@ public final class Cards {
         BigDecimal tolerance = new BigDecimal(figures[2]);
         BigDecimal division = new BigDecimal(figures[3]);
         return new FactorCard(
-                Optional.of(laboratory),
-                new MixId(mixId),
-                title,
-                sources,
-                issue(mixId, factor, title.length() > 60),
-                CardState.IN_FORCE,
-                LocalDate.of(2027, 11, 24),
-                wetSieved,
-                target,
-                tolerance,
-                division,
-                PassWindow.of(factor, target, tolerance, division, new BigDecimal(figures[4]), Profiles.standard()),
-                Profiles.standard().title(),
-                HEAD)
+                        Optional.of(laboratory),
+                        new MixId(mixId),
+                        title,
+                        sources,
+                        issue(mixId, factor, title.length() > 60),
+                        CardState.IN_FORCE,
+                        LocalDate.of(2027, 11, 24),
+                        wetSieved,
+                        target,
+                        tolerance,
+                        division,
+                        PassWindow.of(
+                                factor, target, tolerance, division, new BigDecimal(figures[4]), Profiles.standard()),
+                        Profiles.standard().title(),
+                        HEAD)
                 .sealedBy(Optional.of(new CardSeal(mixId + "/r3", "3f2a91c077de0b1c".repeat(4))));
     }
 

@@ -48,7 +48,12 @@ public final class Registers {
                 .mapToObj(number -> line(number, title, missing))
                 .toList();
         return new RegisterList(
-                Optional.of(laboratory), DAY.atTime(14, 30), rows, lines + 5, lines / 2, Head.of("3f2a91c077de0b1c", 1_234));
+                Optional.of(laboratory),
+                DAY.atTime(14, 30),
+                rows,
+                lines + 5,
+                lines / 2,
+                Head.of("3f2a91c077de0b1c", 1_234));
     }
 
     private static RegisterList.Line line(int number, String title, String missing) {

@@ -124,15 +124,7 @@ class CardStepsTest {
 
     private static CardStep at(int number, LocalDateTime moment) {
         return new CardStep(
-                new MixId("M-1"),
-                1,
-                1,
-                number,
-                Act.HANDED_OUT,
-                CardHolder.parse("crew North"),
-                moment,
-                "R. Vale",
-                "");
+                new MixId("M-1"), 1, 1, number, Act.HANDED_OUT, CardHolder.parse("crew North"), moment, "R. Vale", "");
     }
 
     @Test
@@ -155,8 +147,7 @@ class CardStepsTest {
             assertThat(holder.name()).isEqualTo("North  yard");
             assertThat(CardHolder.parse(holder.text())).contains(holder);
         }
-        assertThat(CardHolder.parse("Truck   12"))
-                .contains(new CardHolder(CardHolder.Kind.TRUCK, "12"));
+        assertThat(CardHolder.parse("Truck   12")).contains(new CardHolder(CardHolder.Kind.TRUCK, "12"));
         assertThat(CardHolder.parse("truck")).isEqualTo(Optional.empty());
         assertThat(CardHolder.parse("lorry 12")).isEmpty();
         assertThatThrownBy(() -> new CardHolder(CardHolder.Kind.CREW, " "))

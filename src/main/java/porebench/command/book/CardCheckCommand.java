@@ -89,7 +89,10 @@ public final class CardCheckCommand extends BookCommand {
             return Answer.refused(List.of(Problem.error("text", "cardcheck.too-long", LONGEST)));
         }
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(read)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(read))
+                    .toString();
             return text.isBlank()
                     ? Answer.refused(List.of(Problem.error("text", "cardcheck.blank")))
                     : Answer.of(text, List.of());
@@ -111,8 +114,8 @@ public final class CardCheckCommand extends BookCommand {
         } catch (NoSuchFileException absent) {
             return Answer.refused(List.of(Problem.error("text", "csv.file-missing", name)));
         } catch (IOException failure) {
-            return Answer.refused(List.of(
-                    Problem.error("text", "csv.file-unreadable", name, String.valueOf(failure.getMessage()))));
+            return Answer.refused(
+                    List.of(Problem.error("text", "csv.file-unreadable", name, String.valueOf(failure.getMessage()))));
         }
     }
 
@@ -120,17 +123,16 @@ public final class CardCheckCommand extends BookCommand {
         return this.<CardCheck>laidOut()
                 .text("verdict", check -> check.verdict().symbol())
                 .line(check -> words().get("cardcheck." + check.verdict().symbol()))
-                .field((json, check) -> json.text("mixId", check.issue().map(issue -> issue.mixId().text())))
+                .field((json, check) -> json.text(
+                        "mixId", check.issue().map(issue -> issue.mixId().text())))
                 .field((json, check) -> json.whole("revision", check.issue().map(FactorIssue::revision)))
-                .field((json, check) -> json.number("factorPercent", check.issue().map(FactorIssue::factorPercent)))
+                .field((json, check) ->
+                        json.number("factorPercent", check.issue().map(FactorIssue::factorPercent)))
                 .field((json, check) -> json.text("state", check.state().map(CardState::symbol)))
                 .whole("copies", CardCheck::copies)
                 .alone((page, check) -> check.issue().ifPresent(issue -> {
                     page.row(words().get("cardcheck.card"), issue.recordId(), "");
-                    page.row(
-                            words().get("card.factor"),
-                            shown().exact(issue.factorPercent()),
-                            words().get("unit.air"));
+                    page.row(words().get("card.factor"), shown().exact(issue.factorPercent()), words().get("unit.air"));
                     page.row(words().get("cardcheck.copies"), Integer.toString(check.copies()), "");
                 }));
     }

@@ -53,8 +53,8 @@ public final class FieldSheetCommand extends BookCommand {
                     here().now(),
                     who.name(here()),
                     words().get("page.sheet-why"));
-            Answer<CardHandout.Handed> answer = new FieldHandout(book, ports().press().get(), here().locale())
-                    .sheet(wish, whereTo.file(out));
+            Answer<CardHandout.Handed> answer =
+                    new FieldHandout(book, ports().press().get(), here().locale()).sheet(wish, whereTo.file(out));
             return marked(book, CommandOutcome.of(answer, said()));
         }
     }
@@ -67,7 +67,7 @@ public final class FieldSheetCommand extends BookCommand {
                 .whole("number", handed -> handed.print().number())
                 .text("state", handed -> handed.card().state().symbol())
                 .flag("marked", handed -> handed.card().isMarked())
-                .line(handed ->
-                        words().get("page.sheet-written", whereTo.file(out).path().toString()));
+                .line(handed -> words().get(
+                                "page.sheet-written", whereTo.file(out).path().toString()));
     }
 }

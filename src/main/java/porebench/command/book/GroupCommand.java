@@ -115,8 +115,8 @@ public final class GroupCommand extends BookCommand {
                         member -> member.inForce()
                                 .map(issue -> Integer.toString(issue.revision()))
                                 .orElse(NumberText.NONE))
-                .field((json, member) ->
-                        json.text("draft", member.draft().map(draft -> draft.step().symbol())));
+                .field((json, member) -> json.text(
+                        "draft", member.draft().map(draft -> draft.step().symbol())));
         far(members, GroupLook.Member::likeness)
                 .field((json, member) ->
                         Reply.problems(json, "unlike", member.likeness().why(), problemText()))

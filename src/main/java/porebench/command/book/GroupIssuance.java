@@ -85,8 +85,7 @@ final class GroupIssuance {
         }
         GroupSteps steps = new GroupSteps(EvidenceReader.asking(book)::readEach, group.get());
         Answer<GroupSteps.Taken> taken = step.apply(steps);
-        return new Answer<>(
-                taken.value().map(one -> new Stepped(one, steps.stated(one, scatter))), taken.problems());
+        return new Answer<>(taken.value().map(one -> new Stepped(one, steps.stated(one, scatter))), taken.problems());
     }
 
     private static Problem gone(GroupId id) {

@@ -49,18 +49,12 @@ public final class PageCommand extends BookCommand {
     protected CommandOutcome carryOut() {
         Locale first = language == null ? here().locale() : Locale.forLanguageTag(language);
         if (language != null && !FieldHandout.LANGUAGES.contains(first.getLanguage())) {
-            return CommandOutcome.refused(Problem.error(
-                    "language", "page.no-language", language, String.join(", ", FieldHandout.LANGUAGES)));
+            return CommandOutcome.refused(
+                    Problem.error("language", "page.no-language", language, String.join(", ", FieldHandout.LANGUAGES)));
         }
         try (LabBook book = open()) {
             CardHandout.Wish wish = new CardHandout.Wish(
-                    mixId,
-                    Optional.empty(),
-                    Paper.A6,
-                    marked,
-                    here().now(),
-                    who.name(here()),
-                    words().get("page.why"));
+                    mixId, Optional.empty(), Paper.A6, marked, here().now(), who.name(here()), words().get("page.why"));
             Answer<CardHandout.Handed> answer =
                     new FieldHandout(book, ports().press().get(), first).phone(wish, whereTo.file(out));
             return marked(book, CommandOutcome.of(answer, said()));
@@ -75,7 +69,8 @@ public final class PageCommand extends BookCommand {
                 .whole("number", handed -> handed.print().number())
                 .text("state", handed -> handed.card().state().symbol())
                 .flag("marked", handed -> handed.card().isMarked())
-                .line(handed -> words().get("page.written", whereTo.file(out).path().toString()))
+                .line(handed ->
+                        words().get("page.written", whereTo.file(out).path().toString()))
                 .line(handed -> words().get("page.how"));
     }
 }

@@ -68,11 +68,10 @@ public final class RecallCommand extends BookCommand {
             LocalDateTime now = here().now();
             Optional<Custody> custody = custody(book, done == null && at != null ? at : now);
             if (custody.isEmpty()) {
-                return CommandOutcome.refused(Problem.error(
-                        "mixId", "book.not-there", RecordKind.MIX.word(), String.valueOf(mixId)));
+                return CommandOutcome.refused(
+                        Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), String.valueOf(mixId)));
             }
-            return marked(
-                    book, done == null ? listed(custody.get(), named) : acted(book, custody.get(), done, named));
+            return marked(book, done == null ? listed(custody.get(), named) : acted(book, custody.get(), done, named));
         }
     }
 
@@ -87,7 +86,9 @@ public final class RecallCommand extends BookCommand {
         List<HeldCard> shown = named.map(custody::heldBy).orElseGet(custody::out);
         return CommandOutcome.done(
                 this.<Custody>laidOut()
-                        .text("at", one -> one.at().truncatedTo(ChronoUnit.MINUTES).toString())
+                        .text(
+                                "at",
+                                one -> one.at().truncatedTo(ChronoUnit.MINUTES).toString())
                         .whole("cardsOut", any -> shown.size())
                         .whole("toComeBack", any -> back(shown))
                         .alone((page, any) -> page.line(words().get("recall.out", shown.size(), back(shown))))
@@ -101,8 +102,7 @@ public final class RecallCommand extends BookCommand {
     }
 
     private CommandOutcome acted(LabBook book, Custody custody, CardStep.Act act, Optional<CardHolder> named) {
-        LocalDateTime moment =
-                Optional.ofNullable(at).orElse(custody.at().truncatedTo(ChronoUnit.MINUTES));
+        LocalDateTime moment = Optional.ofNullable(at).orElse(custody.at().truncatedTo(ChronoUnit.MINUTES));
         String who = by.isBlank() ? here().user() : by.strip();
         Answer<List<CardStep>> answer = new CardActs(act, named, moment, who, remark).steps(custody, cards);
         if (answer.value().isEmpty()) {
@@ -122,8 +122,13 @@ public final class RecallCommand extends BookCommand {
                 .text("card", "recall.card", CardStep::cardId)
                 .whole("step", CardStep::number)
                 .text("done", step -> step.act().symbol())
-                .cell("recall.done", step -> words().get("recall.act." + step.act().symbol()))
-                .text("holder", "recall.holder", step -> step.holder().map(CardHolder::text).orElse(""))
+                .cell(
+                        "recall.done",
+                        step -> words().get("recall.act." + step.act().symbol()))
+                .text(
+                        "holder",
+                        "recall.holder",
+                        step -> step.holder().map(CardHolder::text).orElse(""))
                 .text("at", "recall.at", step -> step.at().toString())
                 .text("by", "recall.by", CardStep::by)
                 .text("remark", CardStep::remark);
@@ -139,13 +144,18 @@ public final class RecallCommand extends BookCommand {
                 .whole("number", card -> card.print().number())
                 .field((json, card) -> json.number("factorPercent", card.factorPercent()))
                 .text("place", card -> card.place().where().symbol())
-                .field((json, card) ->
-                        json.text("holder", card.place().holder().map(CardHolder::text)))
-                .cell("recall.holder", card -> card.place().holder().map(CardHolder::text).orElse("?"))
+                .field((json, card) -> json.text("holder", card.place().holder().map(CardHolder::text)))
+                .cell(
+                        "recall.holder",
+                        card -> card.place().holder().map(CardHolder::text).orElse("?"))
                 .text("state", card -> card.standing().symbol())
-                .cell("recall.state", card -> words().get("recall.is." + card.standing().symbol()))
+                .cell(
+                        "recall.state",
+                        card -> words().get("recall.is." + card.standing().symbol()))
                 .field((json, card) -> json.text("since", card.since().map(LocalDateTime::toString)))
-                .cell("recall.since", card -> card.since().map(LocalDateTime::toString).orElse(""))
+                .cell(
+                        "recall.since",
+                        card -> card.since().map(LocalDateTime::toString).orElse(""))
                 .flag("toComeBack", HeldCard::isToComeBack);
     }
 }

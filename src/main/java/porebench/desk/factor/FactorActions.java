@@ -66,12 +66,14 @@ final class FactorActions {
         savePdf = Commands.of(texts.get("card.save-pdf"), this::savePdf);
         print = Commands.of(texts.get("card.print"), this::print);
         phonePage = Commands.of(
-                texts.get("phone.save"),
-                () -> saveForField("phone.save", "phone.file-name", FieldHandout::phone));
+                texts.get("phone.save"), () -> saveForField("phone.save", "phone.file-name", FieldHandout::phone));
         fieldSheet = Commands.of(
                 texts.get("field-sheet.save"),
-                () -> saveForField("field-sheet.save", "field-sheet.file-name", (out, wish, file) -> out.sheet(
-                        wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
+                () -> saveForField(
+                        "field-sheet.save",
+                        "field-sheet.file-name",
+                        (out, wish, file) ->
+                                out.sheet(wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
     }
 
     Paper paper() {
@@ -108,33 +110,41 @@ final class FactorActions {
 
     /** Says before it is done which mixes get a revision, and which do not, and why. */
     private void issueForGroup() {
-        decision().ifPresent(decision -> group.decide(decision, answer -> answer.value()
-                .ifPresentOrElse(
-                        issued -> keepForGroup(
-                                "issue.group",
-                                issued.issues().stream()
-                                        .map(issue -> new Line(issue.mixId(), issue.factorPercent()))
-                                        .toList(),
-                                issued.leftOut(),
-                                issued.issues().stream().map(Draft::of).toList(),
-                                decision),
-                        () -> refuse(answer.problems()))));
+        decision()
+                .ifPresent(decision -> group.decide(
+                        decision,
+                        answer -> answer.value()
+                                .ifPresentOrElse(
+                                        issued -> keepForGroup(
+                                                "issue.group",
+                                                issued.issues().stream()
+                                                        .map(issue -> new Line(issue.mixId(), issue.factorPercent()))
+                                                        .toList(),
+                                                issued.leftOut(),
+                                                issued.issues().stream()
+                                                        .map(Draft::of)
+                                                        .toList(),
+                                                decision),
+                                        () -> refuse(answer.problems()))));
     }
 
     /** Says before it is done for which mixes a draft is kept, and for which none is, and why. */
     private void draftForGroup() {
-        decision().ifPresent(decision -> group.draft(decision, answer -> answer.value()
-                .ifPresentOrElse(
-                        taken -> keepForGroup(
-                                "draft.group",
-                                taken.each().stream()
-                                        .map(Proposing.Taken::proposal)
-                                        .map(draft -> new Line(draft.mixId(), draft.factorPercent()))
-                                        .toList(),
-                                taken.leftOut(),
-                                taken.drafts(),
-                                decision),
-                        () -> refuse(answer.problems()))));
+        decision()
+                .ifPresent(decision -> group.draft(
+                        decision,
+                        answer -> answer.value()
+                                .ifPresentOrElse(
+                                        taken -> keepForGroup(
+                                                "draft.group",
+                                                taken.each().stream()
+                                                        .map(Proposing.Taken::proposal)
+                                                        .map(draft -> new Line(draft.mixId(), draft.factorPercent()))
+                                                        .toList(),
+                                                taken.leftOut(),
+                                                taken.drafts(),
+                                                decision),
+                                        () -> refuse(answer.problems()))));
     }
 
     /** What one mix gets. */

@@ -99,7 +99,10 @@ final class GroupOffer {
      * @param then hears what would be drafted, or why nothing can be
      */
     void draft(Issuing.Decision decision, Consumer<Answer<GroupSteps.Taken>> then) {
-        desk.ask(new DraftedBy(desk.selected().orElseThrow(), decision, desk.tools().now()), then);
+        desk.ask(
+                new DraftedBy(
+                        desk.selected().orElseThrow(), decision, desk.tools().now()),
+                then);
     }
 
     /** Takes a step of every open draft of a group; the outcome hears why none was taken. */

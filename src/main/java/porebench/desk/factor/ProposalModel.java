@@ -122,7 +122,8 @@ final class ProposalModel {
 
     /** Returns the words beside the choice whether a step is taken for all drafts of the group. */
     String groupWords() {
-        return group().map(ground -> texts.get("draft.whole-group", ground.group().text()))
+        return group().map(
+                        ground -> texts.get("draft.whole-group", ground.group().text()))
                 .orElse("");
     }
 

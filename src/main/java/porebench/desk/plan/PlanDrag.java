@@ -29,7 +29,10 @@ final class PlanDrag extends MouseAdapter {
 
     private Optional<String> under(MouseEvent event) {
         int row = table.rowAtPoint(event.getPoint());
-        return row < 0 ? Optional.empty() : Optional.of(table.shown().get(table.convertRowIndexToModel(row)).mix());
+        return row < 0
+                ? Optional.empty()
+                : Optional.of(
+                        table.shown().get(table.convertRowIndexToModel(row)).mix());
     }
 
     @Override
@@ -49,12 +52,10 @@ final class PlanDrag extends MouseAdapter {
         show(null);
         Optional<String> taken = dragged;
         dragged = Optional.empty();
-        taken.ifPresent(mix -> under(event)
-                .filter(place -> !place.equals(mix))
-                .ifPresent(place -> {
-                    table.finishTyping();
-                    move.accept(mix, place);
-                }));
+        taken.ifPresent(mix -> under(event).filter(place -> !place.equals(mix)).ifPresent(place -> {
+            table.finishTyping();
+            move.accept(mix, place);
+        }));
     }
 
     private void show(@Nullable Cursor cursor) {

@@ -223,7 +223,8 @@ final class PlanModel extends RecordDraft<TestPlan> {
             List<TypedDraft> rows = onView();
             TypedDraft own = rows.remove(lines.indexOf(moved.get()));
             rows.add(
-                    lines.indexOf(other.get()), own.with(PlanColumns.DAY, other.get().day()));
+                    lines.indexOf(other.get()),
+                    own.with(PlanColumns.DAY, other.get().day()));
             choose(Optional.of(mix));
             arrange(texts().get("step.move", mix), rows);
         }

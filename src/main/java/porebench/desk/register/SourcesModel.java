@@ -117,8 +117,8 @@ final class SourcesModel extends RecordModel<Source> {
 
     /** Returns what the source touches, and what its draft would do to that; empty while it is looked up, and of a new source. */
     Optional<SourceTouch> touch() {
-        return base().flatMap(version -> desk().answer(new TouchOf(
-                        version.value().id(), wish())))
+        return base().flatMap(
+                        version -> desk().answer(new TouchOf(version.value().id(), wish())))
                 .flatMap(found -> found);
     }
 
@@ -172,8 +172,7 @@ final class SourcesModel extends RecordModel<Source> {
     }
 
     /** Asks what a source touches; how its figures are typed does not matter for that. */
-    private record TouchOf(SourceId id, Optional<SourceTouch.Wish> wish)
-            implements Question<Optional<SourceTouch>> {
+    private record TouchOf(SourceId id, Optional<SourceTouch.Wish> wish) implements Question<Optional<SourceTouch>> {
         @Override
         public Optional<SourceTouch> answer(Reading seen) {
             return SourceTouch.of(seen.book(), seen.standing()::each, id, wish, seen.moment());

@@ -20,8 +20,7 @@ import porebench.record.CardSteps;
  * @param by who says so
  * @param remark anything else, may be empty
  */
-public record CardActs(
-        CardStep.Act act, Optional<CardHolder> holder, LocalDateTime at, String by, String remark) {
+public record CardActs(CardStep.Act act, Optional<CardHolder> holder, LocalDateTime at, String by, String remark) {
     /**
      * Returns the next step of each card, or everything that is against it.
      *
@@ -48,15 +47,7 @@ public record CardActs(
     private CardStep next(HeldCard card) {
         CardPrint print = card.print();
         return new CardStep(
-                print.mixId(),
-                print.revision(),
-                print.number(),
-                card.steps().size() + 1,
-                act,
-                holder,
-                at,
-                by,
-                remark);
+                print.mixId(), print.revision(), print.number(), card.steps().size() + 1, act, holder, at, by, remark);
     }
 
     /** A card whose factor no longer holds goes to nobody; that it went all the same is kept with the reason. */

@@ -82,9 +82,8 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
 
     private static HeldCard held(
             CardPrint print, RegisterRow row, List<CardStep> kept, List<FactorIssue> issues, LocalDateTime at) {
-        List<CardStep> steps = kept.stream()
-                .sorted(Comparator.comparingInt(CardStep::number))
-                .toList();
+        List<CardStep> steps =
+                kept.stream().sorted(Comparator.comparingInt(CardStep::number)).toList();
         CardPlace place = CardPlace.after(steps.stream()
                 .filter(step -> !step.at().isAfter(at.plusMinutes(CardSteps.CLOCK_MINUTES)))
                 .toList());
@@ -113,8 +112,7 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                 since = row.uncoveredSince().map(day -> day.atStartOfDay());
             }
         }
-        return new HeldCard(
-                print, steps, place, standing, since, row.title(), own.map(FactorIssue::factorPercent));
+        return new HeldCard(print, steps, place, standing, since, row.title(), own.map(FactorIssue::factorPercent));
     }
 
     /** Returns the cards that a crew may read. */

@@ -23,8 +23,7 @@ final class CustodyIntake {
     }
 
     /** Returns what is wrong with a step of a card. One that is there already under its name is not held against itself. */
-    static List<Problem> check(
-            CardStep step, BiFunction<RecordKind, String, Optional<Kept>> known, LocalDate today) {
+    static List<Problem> check(CardStep step, BiFunction<RecordKind, String, Optional<Kept>> known, LocalDate today) {
         Optional<Kept> print = known.apply(RecordKind.CARD_PRINT, step.cardId());
         if (print.isEmpty()) {
             return List.of(Problem.error("id", "custody.unknown-card", step.recordId(), step.cardId()));

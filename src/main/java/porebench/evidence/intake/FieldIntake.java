@@ -32,12 +32,13 @@ final class FieldIntake {
                     reading.recordId(),
                     reading.mixId().text()));
         }
-        reading.meterId().ifPresent(meter -> known.apply(RecordKind.METER, meter.text())
-                .map(Meter.class::cast)
-                .ifPresentOrElse(
-                        there -> reading.checkScale(there).ifPresent(problems::add),
-                        () -> problems.add(Problem.error(
-                                "meter", "field.unknown-meter", reading.recordId(), meter.text()))));
+        reading.meterId()
+                .ifPresent(meter -> known.apply(RecordKind.METER, meter.text())
+                        .map(Meter.class::cast)
+                        .ifPresentOrElse(
+                                there -> reading.checkScale(there).ifPresent(problems::add),
+                                () -> problems.add(Problem.error(
+                                        "meter", "field.unknown-meter", reading.recordId(), meter.text()))));
         return problems;
     }
 }

@@ -16,10 +16,10 @@ import porebench.record.Kept;
  */
 public record Incoming(Place place, Kept value, boolean simulated) {
     /** Orders records so that each comes behind those it may refer to. */
-    static final Comparator<Incoming> IN_ORDER =
-            Comparator.comparing((Incoming one) -> one.value().kind())
-                    .thenComparing(CalibrationIntake::day)
-                    .thenComparingInt(CustodyIntake::number);
+    static final Comparator<Incoming> IN_ORDER = Comparator.comparing(
+                    (Incoming one) -> one.value().kind())
+            .thenComparing(CalibrationIntake::day)
+            .thenComparingInt(CustodyIntake::number);
 
     /** Makes a record of which the file says no such thing. */
     public Incoming(Place place, Kept value) {

@@ -27,8 +27,8 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Progress;
 import porebench.record.book.Records;
 import porebench.record.book.Version;
-import porebench.record.id.MeterId;
 import porebench.record.id.DeterminationId;
+import porebench.record.id.MeterId;
 import porebench.record.id.SourceId;
 
 /**

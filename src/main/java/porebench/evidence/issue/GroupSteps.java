@@ -74,8 +74,9 @@ public final class GroupSteps {
 
     /** Sends back every open draft of the group that was not sent back already. */
     public Answer<Taken> sendBack(String who, String why, LocalDateTime now) {
-        drafted.values().removeIf(evidence -> drafted.size() > 1
-                && OpenProposal.of(evidence).orElseThrow().value().step() == FactorProposal.Step.SENT_BACK);
+        drafted.values()
+                .removeIf(evidence -> drafted.size() > 1
+                        && OpenProposal.of(evidence).orElseThrow().value().step() == FactorProposal.Step.SENT_BACK);
         return step(evidence -> Proposing.sendBack(evidence, who, why, now));
     }
 
@@ -112,8 +113,8 @@ public final class GroupSteps {
     private Evidence evidence(Proposing.Taken taken) {
         Evidence known = drafted.get(taken.proposal().mixId());
         if (known == null) {
-            throw new IllegalArgumentException(
-                    "step must be of a draft of the group, but is of " + taken.proposal().mixId().text());
+            throw new IllegalArgumentException("step must be of a draft of the group, but is of "
+                    + taken.proposal().mixId().text());
         }
         return known;
     }

@@ -30,7 +30,8 @@ import porebench.record.id.MixId;
  */
 public record CardCheck(
         Verdict verdict, Optional<FactorIssue> issue, Optional<CardState> state, int copies, List<Problem> problems) {
-    private static final Pattern SEALED = Pattern.compile("(.*\\[.+/r[1-9]\\d{0,8}] ?)(\\S{4}-?\\S{4})", Pattern.DOTALL);
+    private static final Pattern SEALED =
+            Pattern.compile("(.*\\[.+/r[1-9]\\d{0,8}] ?)(\\S{4}-?\\S{4})", Pattern.DOTALL);
     private static final Pattern NAME = Pattern.compile("(.+)/r([1-9]\\d{0,8})]");
     private static final String FIELD = "text";
 
@@ -68,7 +69,10 @@ public record CardCheck(
         if (found.isEmpty()) {
             return without(
                     Verdict.UNKNOWN,
-                    Problem.error(FIELD, "cardcheck.unknown", body.substring(body.lastIndexOf('[') + 1, body.lastIndexOf(']'))));
+                    Problem.error(
+                            FIELD,
+                            "cardcheck.unknown",
+                            body.substring(body.lastIndexOf('[') + 1, body.lastIndexOf(']'))));
         }
         Found card = found.get();
         boolean fits = code.equals(Optional.of(CheckCode.of(card.seal().key(), body)));

@@ -17,14 +17,17 @@ import porebench.quantity.Symbolic;
  * @param perSheet the most cards on a sheet, at least 1; fewer where no more fit
  * @param chart whether the alignment chart stands in the place of the table
  */
-public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet, boolean chart) {
+public record CardLook(
+        CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet, boolean chart) {
     /** As many as fit. */
     public static final int ALL = 1000;
 
     public CardLook {
         languages = List.copyOf(languages);
         Require.atLeast("perSheet", perSheet, 1);
-        if (languages.isEmpty() || languages.size() > 2 || languages.stream().distinct().count() < languages.size()) {
+        if (languages.isEmpty()
+                || languages.size() > 2
+                || languages.stream().distinct().count() < languages.size()) {
             throw new IllegalArgumentException("languages must be one or two different ones, but is " + languages);
         }
     }

@@ -45,7 +45,8 @@ public final class CardText {
         lines.add(words.say("card.subtract") + " " + words.number(issue.factorPercent()) + " " + words.say("card.unit")
                 + " " + words.say("card.from-the-reading." + issue.meterType()));
         if (issue.factorPercent().signum() < 0) {
-            lines.add(words.say("card.negative", words.number(issue.factorPercent().abs())));
+            lines.add(words.say(
+                    "card.negative", words.number(issue.factorPercent().abs())));
         }
         if (card.wetSieved()) {
             lines.add(words.say("card.wet-sieved"));
@@ -56,7 +57,8 @@ public final class CardText {
             lines.add(words.say("card.conditions", issue.terms().conditions()));
         }
         lines.add(words.say("card.revision") + " " + issue.revision() + ", " + words.say("meter." + issue.meterType()));
-        lines.add(words.say("card.in-force-from") + " " + moment(issue.inForceFrom(), issue.terms().at()));
+        lines.add(words.say("card.in-force-from") + " "
+                + moment(issue.inForceFrom(), issue.terms().at()));
         lines.add(words.say("card.recheck-by") + " " + moment(card.lastDay(), card.until()));
         lines.add(words.say("card.sources", String.join("; ", card.sources())));
         issue.grounds().group().ifPresent(ground -> lines.add(group(issue, ground, words)));

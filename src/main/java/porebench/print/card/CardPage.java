@@ -93,8 +93,8 @@ public final class CardPage {
             rest = rest(below);
         }
         if (rest - Block.height(above) < NO_TABLE) {
-            throw OutputRefused.of(Problem.error(
-                    "size", "card.does-not-fit", card.mixId().text(), sizeSaid));
+            throw OutputRefused.of(
+                    Problem.error("size", "card.does-not-fit", card.mixId().text(), sizeSaid));
         }
         double tableTop = Block.draw(above, MARGIN);
         drawTable(tableTop, rest - Block.height(above));
@@ -281,7 +281,8 @@ public final class CardPage {
 
     private Block caution(String text, double size) throws IOException {
         double sign = 11;
-        FittedText fitted = new TextFit(Weight.REGULAR, size, Math.min(size, 6.5) - 0.5, width - sign, 2).fit(pen.faces(), text);
+        FittedText fitted =
+                new TextFit(Weight.REGULAR, size, Math.min(size, 6.5) - 0.5, width - sign, 2).fit(pen.faces(), text);
         return new Block(fitted.height(), top -> {
             pen.cautionSign(MARGIN, top + 0.5, 8);
             pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);

@@ -63,8 +63,8 @@ public final class CardSheets implements AutoCloseable {
     }
 
     private PDPageContentStream page() throws IOException {
-        PDPage page = new PDPage(new PDRectangle((float) (places.width() * POINTS_PER_MILLIMETRE), (float)
-                (places.height() * POINTS_PER_MILLIMETRE)));
+        PDPage page = new PDPage(new PDRectangle(
+                (float) (places.width() * POINTS_PER_MILLIMETRE), (float) (places.height() * POINTS_PER_MILLIMETRE)));
         document.addPage(page);
         return new PDPageContentStream(document, page);
     }
@@ -86,9 +86,8 @@ public final class CardSheets implements AutoCloseable {
         for (int which = 0; which < languages.size(); which++) {
             boolean below = look.size() == CardSize.WALLET;
             stream.saveGraphicsState();
-            stream.transform(Matrix.getTranslateInstance(
-                    (float) (left + (below ? 0 : which * face)),
-                    (float) (bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0))));
+            stream.transform(Matrix.getTranslateInstance((float) (left + (below ? 0 : which * face)), (float)
+                    (bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0))));
             face(card, languages.get(which));
             stream.restoreGraphicsState();
         }
@@ -101,10 +100,18 @@ public final class CardSheets implements AutoCloseable {
             return;
         }
         // A larger card is an A6 card with larger type, so that it is read from farther.
-        double scale = Math.max(1, Math.floor(face / (CardSize.CARD_4X6.widthMillimetres() * POINTS_PER_MILLIMETRE) * 4) / 4);
+        double scale =
+                Math.max(1, Math.floor(face / (CardSize.CARD_4X6.widthMillimetres() * POINTS_PER_MILLIMETRE) * 4) / 4);
         stream.transform(Matrix.getScaleInstance((float) scale, (float) scale));
         PDRectangle page = new PDRectangle((float) (face / scale), (float) (faceHeight / scale));
-        new CardPage(card, new Pen(stream, faces, page.getHeight()), words, imprint, page, look.size().symbol()).draw();
+        new CardPage(
+                        card,
+                        new Pen(stream, faces, page.getHeight()),
+                        words,
+                        imprint,
+                        page,
+                        look.size().symbol())
+                .draw();
     }
 
     /** Crosses at the corners to cut by; short lines at the edges to fold by. */

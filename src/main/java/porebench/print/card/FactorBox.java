@@ -54,7 +54,8 @@ record FactorBox(Pen pen, Words words, FactorIssue issue, double height, boolean
     }
 
     private FittedText text(double size, double width, String key, Object... filled) throws IOException {
-        return new TextFit(Weight.REGULAR, size, Math.min(size, 6) * 0.7, width, 1).fit(pen.faces(), words.say(key, filled));
+        return new TextFit(Weight.REGULAR, size, Math.min(size, 6) * 0.7, width, 1)
+                .fit(pen.faces(), words.say(key, filled));
     }
 
     private void drawOnLine(FittedText text, double left, double baseline, double width) throws IOException {

@@ -80,8 +80,8 @@ final class WalletPage {
     }
 
     private OutputRefused refused() {
-        return OutputRefused.of(Problem.error(
-                "size", "card.does-not-fit", card.mixId().text(), CardSize.WALLET.symbol()));
+        return OutputRefused.of(
+                Problem.error("size", "card.does-not-fit", card.mixId().text(), CardSize.WALLET.symbol()));
     }
 
     private List<Block> front() throws IOException {
@@ -118,7 +118,8 @@ final class WalletPage {
                     6,
                     3,
                     place,
-                    words.say("card.negative", words.number(issue.factorPercent().abs())),
+                    words.say(
+                            "card.negative", words.number(issue.factorPercent().abs())),
                     MARGIN));
         }
         return blocks;
@@ -149,7 +150,8 @@ final class WalletPage {
                                 + words.say("meter." + issue.meterType())),
                 left,
                 CODE));
-        String at = issue.terms().at().map(time -> " " + FactorTerms.written(time)).orElse("");
+        String at =
+                issue.terms().at().map(time -> " " + FactorTerms.written(time)).orElse("");
         String until = card.until().map(time -> " " + FactorTerms.written(time)).orElse("");
         for (String[] pair : new String[][] {
             {"card.in-force-from", words.date(issue.inForceFrom()) + at},

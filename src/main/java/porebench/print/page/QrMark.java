@@ -35,7 +35,8 @@ public final class QrMark {
      */
     public static double drawFine(Pen pen, String text, double left, double top, double side) throws IOException {
         ByteMatrix safe = squares(text, ErrorCorrectionLevel.M);
-        ByteMatrix used = side / (safe.getWidth() + 2 * EDGE) >= COMFORTABLE ? safe : squares(text, ErrorCorrectionLevel.L);
+        ByteMatrix used =
+                side / (safe.getWidth() + 2 * EDGE) >= COMFORTABLE ? safe : squares(text, ErrorCorrectionLevel.L);
         draw(pen, used, left, top, side);
         return side / (used.getWidth() + 2 * EDGE);
     }

@@ -67,7 +67,10 @@ public final class PhoneFile {
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("@", "&#64;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("@", "&#64;");
     }
 
     private static String data(PhonePage page, Locale locale) {
@@ -87,14 +90,20 @@ public final class PhoneFile {
                 .text("subtracted", page.subtracted().toPlainString())
                 .text("step", rule.step().toPlainString())
                 .text("ties", rule.ties().symbol())
-                .text("highLooksAt", rule.high().map(high -> high.looksAtAir() ? "air" : "reading").orElse("never"))
+                .text(
+                        "highLooksAt",
+                        rule.high()
+                                .map(high -> high.looksAtAir() ? "air" : "reading")
+                                .orElse("never"))
                 .text("highAbove", plain(rule.high().map(AirRule.High::above)))
                 .text("highStep", plain(rule.high().map(AirRule.High::step)))
                 .text("top", page.scaleTop().toPlainString())
                 .text("target", card.targetAirPercent().toPlainString())
                 .text("tolerance", card.airTolerancePercent().toPlainString())
                 .text("from", card.issue().inForceFrom().toString())
-                .text("fromHour", card.issue().terms().at().map(FactorTerms::written).orElse(""))
+                .text(
+                        "fromHour",
+                        card.issue().terms().at().map(FactorTerms::written).orElse(""))
                 .text("to", card.lastDay().toString())
                 .text("toHour", card.until().map(FactorTerms::written).orElse(""))
                 .text("conditions", card.issue().terms().conditions())
@@ -135,7 +144,10 @@ public final class PhoneFile {
         }
 
         private Json put(String name, String value) {
-            written.append(written.length() == 1 ? "" : ",").append(quoted(name)).append(':').append(value);
+            written.append(written.length() == 1 ? "" : ",")
+                    .append(quoted(name))
+                    .append(':')
+                    .append(value);
             return this;
         }
 
@@ -144,8 +156,13 @@ public final class PhoneFile {
             for (char letter : text.toCharArray()) {
                 if (letter == '"' || letter == '\\') {
                     quoted.append('\\').append(letter);
-                } else if (letter < ' ' || letter == '<' || letter == '>' || letter == '&' || letter == '\u2028'
-                        || letter == '\u2029' || letter == '@') {
+                } else if (letter < ' '
+                        || letter == '<'
+                        || letter == '>'
+                        || letter == '&'
+                        || letter == '\u2028'
+                        || letter == '\u2029'
+                        || letter == '@') {
                     quoted.append(String.format(Locale.ROOT, "\\u%04x", (int) letter));
                 } else {
                     quoted.append(letter);

@@ -75,7 +75,10 @@ public final class FieldSheetPages extends PrintedSheet {
         flow.down(Math.max(3, code + side - flow.top()));
         facts(
                 fact("card.revision", Integer.toString(issue.revision()), 0.7),
-                fact("card.in-force-from", moment(issue.inForceFrom(), issue.terms().at()), 1.3),
+                fact(
+                        "card.in-force-from",
+                        moment(issue.inForceFrom(), issue.terms().at()),
+                        1.3),
                 fact("card.recheck-by", moment(card.lastDay(), card.until()), 1.3),
                 fact("card.meter-type", words.say("meter." + issue.meterType()), 0.8));
         terms();
@@ -85,7 +88,8 @@ public final class FieldSheetPages extends PrintedSheet {
         }
         small(words.say("field.how"));
         small(text.substring(text.lastIndexOf('\n') + 1));
-        small(words.say("print.head", Long.toString(card.head().entries()), card.head().printed()));
+        small(words.say(
+                "print.head", Long.toString(card.head().entries()), card.head().printed()));
         cautions(List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules"));
         flow.finish(imprint);
     }
@@ -140,7 +144,9 @@ public final class FieldSheetPages extends PrintedSheet {
                 column("field.density", 1.2, Align.LEFT),
                 column("field.temperature", 0.9, Align.LEFT));
         String less = card.isMarked() ? "" : "\u2212 (" + number() + ")";
-        String filled = issue.factorPercent().signum() < 0 ? less : less.replace("(", "").replace(")", "");
+        String filled = issue.factorPercent().signum() < 0
+                ? less
+                : less.replace("(", "").replace(")", "");
         for (int row = 0; row < count; row++) {
             table.blankRow(List.of("", "", "", "", filled, "", words.say("field.yes-no"), "", ""), ROW, FILLED);
         }

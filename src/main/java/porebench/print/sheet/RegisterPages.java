@@ -28,9 +28,7 @@ public final class RegisterPages extends PrintedSheet {
     private final Imprint imprint;
 
     public RegisterPages(RegisterList list, OpenPages leaves, Words words, Imprint imprint) throws IOException {
-        super(
-                new Flow(leaves, words, words.say("register.running-head", when(list, words)), list.isTraining()),
-                words);
+        super(new Flow(leaves, words, words.say("register.running-head", when(list, words)), list.isTraining()), words);
         this.list = list;
         this.imprint = imprint;
     }
@@ -38,7 +36,8 @@ public final class RegisterPages extends PrintedSheet {
     private static String when(RegisterList list, Words words) {
         String day = words.date(list.moment().toLocalDate());
         return list.hour()
-                .map(hour -> words.say("register.at", day, hour.truncatedTo(ChronoUnit.MINUTES).toString()))
+                .map(hour -> words.say(
+                        "register.at", day, hour.truncatedTo(ChronoUnit.MINUTES).toString()))
                 .orElse(day);
     }
 

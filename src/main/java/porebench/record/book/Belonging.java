@@ -55,12 +55,10 @@ public record Belonging<T extends Kept>(Class<T> kind, RecordKind to, Function<T
             MixDesign.class, RecordKind.SOURCE, mix -> mix.sources().stream().map(SourceId::text));
 
     /** Those made with a source, of mixes that use it now and of mixes that no longer do. */
-    public static final Belonging<Determination> DETERMINATIONS_OF_SOURCE =
-            new Belonging<>(Determination.class, RecordKind.SOURCE, determination -> determination
-                    .sourceVersions()
-                    .keySet()
-                    .stream()
-                    .map(SourceId::text));
+    public static final Belonging<Determination> DETERMINATIONS_OF_SOURCE = new Belonging<>(
+            Determination.class,
+            RecordKind.SOURCE,
+            determination -> determination.sourceVersions().keySet().stream().map(SourceId::text));
 
     public static final Belonging<SheetPhoto> PHOTOS_OF_TRIAL =
             one(SheetPhoto.class, RecordKind.TRIAL, photo -> photo.trialId().text());

@@ -17,7 +17,12 @@ final class FieldWording {
         looker.look("id", "text-id", Form.LONG_NAME, reading.recordId());
         looker.look("truck", "text-truck", Form.LINE, reading.truck());
         looker.look("remarks", "text-remarks", Form.NOTE, reading.remarks());
-        looker.look("keptBecause", "text-reason", Form.NOTE, reading.keptBecause().orElse(""));
-        looker.look("struckBecause", "text-reason", Form.NOTE, reading.struckBecause().orElse(""));
+        looker.look(
+                "keptBecause", "text-reason", Form.NOTE, reading.keptBecause().orElse(""));
+        looker.look(
+                "struckBecause",
+                "text-reason",
+                Form.NOTE,
+                reading.struckBecause().orElse(""));
     }
 }

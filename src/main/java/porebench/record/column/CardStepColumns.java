@@ -19,8 +19,8 @@ public final class CardStepColumns {
             Column.needed("step_number", CellType.whole(1), CardStep::number);
     public static final Column<CardStep, CardStep.Act> ACT =
             Column.needed("act", CellType.choice(CardStep.Act.values(), Symbolic::symbol), CardStep::act);
-    public static final Column<CardStep, String> HOLDER = Column.any(
-                    "holder", CellType.word(), step -> step.holder().map(CardHolder::name));
+    public static final Column<CardStep, String> HOLDER =
+            Column.any("holder", CellType.word(), step -> step.holder().map(CardHolder::name));
     public static final Column<CardStep, CardHolder.Kind> HOLDER_KIND = Column.any(
                     "holder_kind",
                     CellType.choice(CardHolder.Kind.values(), Symbolic::symbol),
@@ -49,8 +49,8 @@ public final class CardStepColumns {
     private CardStepColumns() {}
 
     private static CardStep made(Cells cells) {
-        Optional<CardHolder> holder = cells.any(HOLDER)
-                .flatMap(name -> cells.any(HOLDER_KIND).map(kind -> new CardHolder(kind, name)));
+        Optional<CardHolder> holder =
+                cells.any(HOLDER).flatMap(name -> cells.any(HOLDER_KIND).map(kind -> new CardHolder(kind, name)));
         return new CardStep(
                 cells.get(MIX),
                 cells.get(REVISION),

@@ -37,10 +37,12 @@ public final class FieldReadingColumns {
             .called("temperature");
     public static final Column<FieldReading, String> REMARKS =
             Column.needed("remarks", CellType.text(), FieldReading::remarks);
-    public static final Column<FieldReading, String> KEPT_BECAUSE =
-            Column.any("kept_because", CellType.text(), FieldReading::keptBecause).extra();
-    public static final Column<FieldReading, String> STRUCK_BECAUSE =
-            Column.any("struck_because", CellType.text(), FieldReading::struckBecause).extra();
+    public static final Column<FieldReading, String> KEPT_BECAUSE = Column.any(
+                    "kept_because", CellType.text(), FieldReading::keptBecause)
+            .extra();
+    public static final Column<FieldReading, String> STRUCK_BECAUSE = Column.any(
+                    "struck_because", CellType.text(), FieldReading::struckBecause)
+            .extra();
 
     public static final Columns<FieldReading> ALL = Columns.of(
                     "field_reading",

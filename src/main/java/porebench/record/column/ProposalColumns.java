@@ -118,6 +118,7 @@ public final class ProposalColumns {
                             Optional.of(proposal.testedMix()).filter(any -> proposal.isLent()))
             .since(GROUND_STEP)
             .extra();
+
     public static final Column<FactorProposal, ChangeDecisionId> KEPT_BY = Column.any(
                     "kept_by",
                     CellType.word(ChangeDecisionId::new, ChangeDecisionId::text),

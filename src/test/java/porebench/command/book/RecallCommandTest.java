@@ -37,8 +37,7 @@ class RecallCommandTest {
                     book.latest(FactorIssue.class, "M-1/r1").orElseThrow();
             FactorIssue issue = version.value();
             book.keep(
-                    List.of(Draft.correcting(
-                            version, issue.on(issue.grounds().from(FactorOrigin.CONFIRMED)))),
+                    List.of(Draft.correcting(version, issue.on(issue.grounds().from(FactorOrigin.CONFIRMED)))),
                     "Ada Test",
                     "looked at");
         }
@@ -59,7 +58,16 @@ class RecallCommandTest {
     void saysForATruckWhichNumberItCarries() {
         assertThat(recall().json()).containsEntry("cardsOut", 0);
         Said handed = recall(
-                "--card", "M-1/r1/1", "--card", "M-1/r1/2", "--done", "handed-out", "--holder", "truck 12", "--by", "Ada");
+                "--card",
+                "M-1/r1/1",
+                "--card",
+                "M-1/r1/2",
+                "--done",
+                "handed-out",
+                "--holder",
+                "truck 12",
+                "--by",
+                "Ada");
         assertThat(handed.codes()).isEmpty();
         assertThat(handed.list("steps")).extracting(step -> step.get("card")).containsExactly("M-1/r1/1", "M-1/r1/2");
         recall("--card", "M-1/r1/2", "--done", "handed-out", "--holder", "truck 7", "--remark", "trucks swapped");
@@ -101,12 +109,14 @@ class RecallCommandTest {
     void whatHappenedLeavesAndComesBackAsAFile() {
         recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "plant North yard");
         recall("--card", "M-1/r1/1", "--done", "lost", "--remark", "blown off");
-        assertThat(terminal.json("export", "--book", "lab.book", "out").status()).isZero();
+        assertThat(terminal.json("export", "--book", "lab.book", "out").status())
+                .isZero();
         assertThat(folder.resolve("out/card-steps.csv"))
                 .content()
                 .contains("M-1,1,1,1,handed-out,plant,North yard,")
                 .contains("M-1,1,1,2,lost,,,");
-        assertThat(terminal.json("import", "--book", "lab.book", "out/card-steps.csv").status())
+        assertThat(terminal.json("import", "--book", "lab.book", "out/card-steps.csv")
+                        .status())
                 .isZero();
     }
 }

@@ -87,8 +87,7 @@ class GroupDraftModelTest {
         GroupOffer offer = new GroupOffer(desk);
         assertThat(Refused.by(outcome -> offer.draft(
                         decision,
-                        answer -> offer.keep(
-                                answer.value().orElseThrow().drafts(), decision.reason(), outcome))))
+                        answer -> offer.keep(answer.value().orElseThrow().drafts(), decision.reason(), outcome))))
                 .isEmpty();
     }
 
@@ -114,7 +113,8 @@ class GroupDraftModelTest {
         assertThat(draft.groupWords()).isEqualTo("Take the step for every open draft of group G-1");
         assertThat(draft.isForGroup()).isTrue();
         assertThat(Books.codes(act(ProposalModel.Act.CHECK, "R. Vale", "fine"))).contains("proposal.own-draft-checked");
-        assertThat(Books.codes(act(ProposalModel.Act.PUT_IN_FORCE, "M. Ash", ""))).isNotEmpty();
+        assertThat(Books.codes(act(ProposalModel.Act.PUT_IN_FORCE, "M. Ash", "")))
+                .isNotEmpty();
         assertThat(act(ProposalModel.Act.CHECK, "M. Ash", "recalculated")).isEmpty();
         assertThat(steps()).containsOnly(Step.CHECKED);
         draft.takeForGroup(false);
@@ -134,6 +134,7 @@ class GroupDraftModelTest {
         assertThat(act(ProposalModel.Act.CHECK, "M. Ash", "recalculated")).isEmpty();
         assertThat(act(ProposalModel.Act.PUT_IN_FORCE, "M. Ash", "")).isEmpty();
         assertThat(steps()).containsOnly(Step.ISSUED);
-        assertThat(group.bench.evidence().newestIssue().orElseThrow().approvedBy()).isEqualTo("M. Ash");
+        assertThat(group.bench.evidence().newestIssue().orElseThrow().approvedBy())
+                .isEqualTo("M. Ash");
     }
 }

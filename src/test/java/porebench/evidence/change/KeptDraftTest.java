@@ -94,9 +94,7 @@ class KeptDraftTest {
         SourceChange compared =
                 SourceChange.of(evidence(), scatter(), 0.2).value().orElseThrow();
         ChangeDecision made = ChangeDeciding.decide(
-                        evidence(),
-                        compared,
-                        new ChangeDeciding.Wish(choice, Optional.empty(), DAY, "R. Vale", reason))
+                        evidence(), compared, new ChangeDeciding.Wish(choice, Optional.empty(), DAY, "R. Vale", reason))
                 .value()
                 .orElseThrow();
         laboratory.keep(made);

@@ -47,8 +47,7 @@ class CustodyTest {
                 List.of());
     }
 
-    private static Custody custody(
-            FactorState state, List<CardStep> steps, LocalDateTime at, FactorIssue... issues) {
+    private static Custody custody(FactorState state, List<CardStep> steps, LocalDateTime at, FactorIssue... issues) {
         return Custody.of(
                 List.of(row(state, Optional.of(DAY.plusDays(5)))),
                 List.of(SampleCards.printed("M-1", 1)),
@@ -114,7 +113,10 @@ class CustodyTest {
 
     @Test
     void aCardOfARevisionToComeIsNotCalledBack() {
-        assertThat(only(custody(FactorState.NO_FACTOR, List.of(), SampleCards.PRINTED,
+        assertThat(only(custody(
+                                FactorState.NO_FACTOR,
+                                List.of(),
+                                SampleCards.PRINTED,
                                 Samples.issue("M-1", 1, "M-1/1", DAY.plusDays(1))))
                         .standing())
                 .isEqualTo(CardStanding.NOT_YET);
@@ -157,15 +159,19 @@ class CustodyTest {
         assertThat(custody.out()).extracting(card -> card.print().number()).containsExactly(1);
         assertThat(custody.cards().get(0).factorPercent()).isEmpty();
         CardStep step = SampleCards.handedOut("M-1", 2, "12");
-        assertThat(Custody.of(rows, prints, List.of(step), List.of(), NOW).out()).hasSize(2);
-        assertThat(Custody.of(rows, prints, List.of(), List.of(), SampleCards.PRINTED.minusMinutes(1)).cards())
+        assertThat(Custody.of(rows, prints, List.of(step), List.of(), NOW).out())
+                .hasSize(2);
+        assertThat(Custody.of(rows, prints, List.of(), List.of(), SampleCards.PRINTED.minusMinutes(1))
+                        .cards())
                 .extracting(card -> card.print().number())
                 .containsExactly(2);
     }
 
     private static List<String> codes(Custody custody, Act act, String holder, LocalDateTime at, String remark) {
         return new CardActs(act, CardHolder.parse(holder), at, "R. Vale", remark)
-                .steps(custody, List.of("M-1/r1/1", "M-1/r1/1")).problems().stream().map(Problem::code).toList();
+                .steps(custody, List.of("M-1/r1/1", "M-1/r1/1")).problems().stream()
+                        .map(Problem::code)
+                        .toList();
     }
 
     @Test

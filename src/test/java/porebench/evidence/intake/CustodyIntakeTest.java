@@ -42,10 +42,11 @@ class CustodyIntakeTest {
         assertThat(codes(first)).isEmpty();
         know(first);
         assertThat(codes(first)).as("already there").isEmpty();
-        assertThat(codes(SampleCards.step("M-1", 1, 2, Act.RETURNED, "", 2, ""))).isEmpty();
-        assertThat(codes(SampleCards.step("M-1", 1, 2, Act.FOUND, "", 2, "")))
-                .containsExactly("custody.cannot-follow");
-        assertThat(codes(SampleCards.step("M-1", 1, 3, Act.RETURNED, "", 2, ""))).containsExactly("custody.not-next");
+        assertThat(codes(SampleCards.step("M-1", 1, 2, Act.RETURNED, "", 2, "")))
+                .isEmpty();
+        assertThat(codes(SampleCards.step("M-1", 1, 2, Act.FOUND, "", 2, ""))).containsExactly("custody.cannot-follow");
+        assertThat(codes(SampleCards.step("M-1", 1, 3, Act.RETURNED, "", 2, "")))
+                .containsExactly("custody.not-next");
     }
 
     @Test

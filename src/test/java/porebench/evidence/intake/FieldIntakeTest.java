@@ -36,8 +36,7 @@ class FieldIntakeTest {
     }
 
     private Intake.Result check(FieldReading reading, LocalDate today) {
-        return Intake.check(
-                bench.book, List.of(new Incoming(Place.of("field-readings.csv", 2), reading)), today);
+        return Intake.check(bench.book, List.of(new Incoming(Place.of("field-readings.csv", 2), reading)), today);
     }
 
     private void refused(FieldReading reading, LocalDate today, String code) {

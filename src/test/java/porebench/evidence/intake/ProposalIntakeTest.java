@@ -96,12 +96,15 @@ class ProposalIntakeTest {
     /** Group G-1 and decision M-1/c1 are in no book and in no file. */
     @Test
     void aDraftNamesAGroupAndADecisionThatAreKnown() {
-        assertThat(Books.codes(check(SampleProposals.lent("M-1", "M-1", "M-1/1", "G-1")).problems()))
+        assertThat(Books.codes(check(SampleProposals.lent("M-1", "M-1", "M-1/1", "G-1"))
+                        .problems()))
                 .containsExactly("proposal.unknown-group");
-        assertThat(Books.codes(check(SampleProposals.kept("M-1", "M-1/1", "M-1/c1")).problems()))
+        assertThat(Books.codes(
+                        check(SampleProposals.kept("M-1", "M-1/1", "M-1/c1")).problems()))
                 .containsExactly("proposal.unknown-decision");
         Books.keep(bench.book, SampleGroups.mix("M-2", "717.5", "1032.5"), SampleGroups.group("G-1", "M-2"));
-        assertThat(Books.codes(check(SampleProposals.lent("M-2", "M-7", "M-1/1", "G-1")).problems()))
+        assertThat(Books.codes(check(SampleProposals.lent("M-2", "M-7", "M-1/1", "G-1"))
+                        .problems()))
                 .containsExactly("proposal.unknown-group");
         keep(check(SampleProposals.lent("M-2", "M-1", "M-1/1", "G-1")));
         assertThat(bench.newest(FactorProposal.class, "M-2/p1").testedMix()).isEqualTo(Bench.MIX);

@@ -38,7 +38,8 @@ class CardCheckTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 9);
     private static final LocalDateTime NOON = DAY.atTime(12, 0);
     private static final String MIX = "M [1]";
-    private static final String BODY = "Mix M [1], revision 1. Subtract G 0.4 % air.\nPasses at readings from 4.9 to 7.9.";
+    private static final String BODY =
+            "Mix M [1], revision 1. Subtract G 0.4 % air.\nPasses at readings from 4.9 to 7.9.";
 
     @TempDir
     Path folder;
@@ -91,7 +92,11 @@ class CardCheckTest {
 
     @Test
     void aTextAsItWasSealedIsUnalteredAlsoByAnotherPhone() {
-        Books.keep(book, print(1, CardPrint.PRINTER), print(2, "/tmp/a.pdf"), print(3, "x").notReleased());
+        Books.keep(
+                book,
+                print(1, CardPrint.PRINTER),
+                print(2, "/tmp/a.pdf"),
+                print(3, "x").notReleased());
         String sealed = seal().sealed(BODY);
         assertThat(sealed).startsWith(BODY + "\n[M [1]/r1] ");
         for (String text : List.of(sealed, sealed.replace("\n", "\r\n") + "\n\n", sealed.replace("\n", "  "))) {
@@ -176,7 +181,11 @@ class CardCheckTest {
     void aCorrectionOfTheRevisionsRecordLeavesItsCardsAsTheyAre() {
         String sealed = seal().sealed(BODY);
         Version<FactorIssue> kept = book.latest(FactorIssue.class, MIX + "/r1").orElseThrow();
-        assertThat(book.keep(List.of(Draft.correcting(kept, kept.value().under(kept.value().terms()))), "A", "B"))
+        assertThat(book.keep(
+                        List.of(Draft.correcting(
+                                kept, kept.value().under(kept.value().terms()))),
+                        "A",
+                        "B"))
                 .isEmpty();
         assertThat(book.history(FactorIssue.class, MIX + "/r1")).hasSize(2);
         assertThat(check(sealed).verdict()).isEqualTo(Verdict.UNALTERED);

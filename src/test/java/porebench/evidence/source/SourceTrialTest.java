@@ -44,8 +44,7 @@ class SourceTrialTest {
                     Samples.mix("M-2", "S-1", "S-2"),
                     Samples.determination("M-2/1", "M-2"),
                     Samples.trial("T-9", "M-2", "M-2/1", "5.6"));
-            assertThat(SourceTrial.of(
-                            bench.book, LaboratoryStanding.of(bench.book)::each, new SourceId("S-1")))
+            assertThat(SourceTrial.of(bench.book, LaboratoryStanding.of(bench.book)::each, new SourceId("S-1")))
                     .extracting(trial -> trial.mix().text())
                     .containsExactlyInAnyOrder("M-1", "M-1", "M-1", "M-2");
             assertThat(trials(bench, "S-3")).isEmpty();

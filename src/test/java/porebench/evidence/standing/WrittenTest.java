@@ -81,7 +81,14 @@ class WrittenTest {
                 new double[] {0.1 + 0.2, -0.0, Math.nextUp(0.5)},
                 new InTheBowl(0.05, Map.of("S 1", Math.nextUp(4.9), "S-2\n[1, 2]", 0.0, "sand\t\\", 7.0)));
         CountedTrials none = new CountedTrials(
-                new DeterminationId("M-1/2"), new MixId("M-1"), 1, Map.of(), List.of(), List.of(), new double[0], InTheBowl.UNKNOWN);
+                new DeterminationId("M-1/2"),
+                new MixId("M-1"),
+                1,
+                Map.of(),
+                List.of(),
+                List.of(),
+                new double[0],
+                InTheBowl.UNKNOWN);
         for (List<CountedTrials> trials : List.of(List.<CountedTrials>of(), List.of(some), List.of(none, some))) {
             assertThat(WrittenTrials.read(WrittenTrials.of(trials))).isEqualTo(trials);
         }

@@ -67,11 +67,13 @@ class CardLooksTest {
         CardWords words = CardWords.in(language);
         // Half of the divisions end in 5: reported air rounds at ties on every other row.
         for (FactorCard card : List.of(Cards.usual(), Cards.card("0.25", "6.0", "1.5", "0.1", "10"))) {
-            String text = PageText.of(pdf(List.of(card), CardLook.of(size, language))).replaceAll("\\s+", " ");
+            String text =
+                    PageText.of(pdf(List.of(card), CardLook.of(size, language))).replaceAll("\\s+", " ");
             int shown = 0;
             for (PassWindow.Row row : card.window().rows()) {
-                String air = words.number(row.air().stripTrailingZeros().setScale(
-                        Math.max(1, row.air().stripTrailingZeros().scale())));
+                String air = words.number(row.air()
+                        .stripTrailingZeros()
+                        .setScale(Math.max(1, row.air().stripTrailingZeros().scale())));
                 boolean stands = text.contains(" " + words.number(row.reading()) + " " + air + " ");
                 shown += stands ? 1 : 0;
                 if (row.passes() && size != CardSize.WALLET) {
@@ -132,12 +134,19 @@ class CardLooksTest {
         }
     }
 
-    // By pencil, in mm: 2 x 105 = 210 and 2 x 148 = 296 of 297; 4 x 6 in twice beside on either; half letter twice on letter lying;
+    // By pencil, in mm: 2 x 105 = 210 and 2 x 148 = 296 of 297; 4 x 6 in twice beside on either; half letter twice on
+    // letter lying;
     // a wallet card unfolded is 171.2 x 54: 5 x 54 = 270 of 297 and of 279.4.
     @ParameterizedTest
     @CsvSource({
-        "A6,A4,4", "A6,LETTER,2", "CARD_4X6,A4,2", "CARD_4X6,LETTER,2", "HALF_LETTER,LETTER,2", "HALF_LETTER,A4,1",
-        "WALLET,A4,5", "WALLET,LETTER,5"
+        "A6,A4,4",
+        "A6,LETTER,2",
+        "CARD_4X6,A4,2",
+        "CARD_4X6,LETTER,2",
+        "HALF_LETTER,LETTER,2",
+        "HALF_LETTER,A4,1",
+        "WALLET,A4,5",
+        "WALLET,LETTER,5"
     })
     void asManyAsFitLieOnASheet(CardSize size, CardLook.Sheet sheet, int fit) throws IOException {
         CardLook look = new CardLook(size, List.of(PaperLanguage.ENGLISH), Optional.of(sheet), CardLook.ALL, false);
@@ -164,8 +173,8 @@ class CardLooksTest {
 
     @Test
     void noMoreLieOnASheetThanAsked() {
-        CardLook look = new CardLook(
-                CardSize.A6, List.of(PaperLanguage.FRENCH), Optional.of(CardLook.Sheet.A4), 1, false);
+        CardLook look =
+                new CardLook(CardSize.A6, List.of(PaperLanguage.FRENCH), Optional.of(CardLook.Sheet.A4), 1, false);
         assertThat(CardPlaces.of(look).orElseThrow().count()).isEqualTo(1);
     }
 

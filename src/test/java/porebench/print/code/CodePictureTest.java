@@ -30,7 +30,8 @@ import porebench.method.Problem;
 
 /** Codes read from pictures as cameras make them: turned, tilted, dim, blurred, several in one. */
 class CodePictureTest {
-    private static final String TEXT = "Mezcla TW-214 \u2013 reste G 0.3 % de aire. Se\u00f1al \u2212\n[TW-214/r3] K7QM-4XPA";
+    private static final String TEXT =
+            "Mezcla TW-214 \u2013 reste G 0.3 % de aire. Se\u00f1al \u2212\n[TW-214/r3] K7QM-4XPA";
 
     @TempDir
     Path folder;

@@ -66,12 +66,15 @@ final class Browser implements AutoCloseable {
                 .buildAsync(URI.create(address()), new Ear())
                 .get(SECONDS, TimeUnit.SECONDS);
         String target = text(call("Target.createTarget", "{\"url\":\"about:blank\"}"), "targetId");
-        session = text(call("Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}"), "sessionId");
+        session =
+                text(call("Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}"), "sessionId");
         call("Page.enable", "{}");
         call("Network.enable", "{}");
         call("Runtime.enable", "{}");
         call("Log.enable", "{}");
-        call("Emulation.setDeviceMetricsOverride", "{\"width\":360,\"height\":740,\"deviceScaleFactor\":2,\"mobile\":true}");
+        call(
+                "Emulation.setDeviceMetricsOverride",
+                "{\"width\":360,\"height\":740,\"deviceScaleFactor\":2,\"mobile\":true}");
     }
 
     /** Chromium says on its error stream where it listens. */
@@ -112,7 +115,8 @@ final class Browser implements AutoCloseable {
     String ask(String expression) {
         Map<String, Object> answer = call(
                 "Runtime.evaluate",
-                "{\"awaitPromise\":true,\"returnByValue\":true,\"expression\":" + quoted("Promise.resolve(" + expression + ").then(String)") + "}");
+                "{\"awaitPromise\":true,\"returnByValue\":true,\"expression\":"
+                        + quoted("Promise.resolve(" + expression + ").then(String)") + "}");
         if (answer.containsKey("exceptionDetails")) {
             throw new AssertionError(expression + ": " + answer);
         }
@@ -126,8 +130,14 @@ final class Browser implements AutoCloseable {
                         + " return (r.left + r.width / 2) + ' ' + (r.top + r.height / 2); })()")
                 .split(" ");
         for (String kind : List.of("mousePressed", "mouseReleased")) {
-            call("Input.dispatchMouseEvent", String.format(Locale.ROOT,
-                    "{\"type\":\"%s\",\"x\":%s,\"y\":%s,\"button\":\"left\",\"clickCount\":1}", kind, place[0], place[1]));
+            call(
+                    "Input.dispatchMouseEvent",
+                    String.format(
+                            Locale.ROOT,
+                            "{\"type\":\"%s\",\"x\":%s,\"y\":%s,\"button\":\"left\",\"clickCount\":1}",
+                            kind,
+                            place[0],
+                            place[1]));
         }
     }
 
@@ -157,7 +167,8 @@ final class Browser implements AutoCloseable {
     List<String> complaints() {
         drain();
         return events.stream()
-                .filter(event -> List.of("Runtime.exceptionThrown", "Log.entryAdded").contains(text(event, "method")))
+                .filter(event ->
+                        List.of("Runtime.exceptionThrown", "Log.entryAdded").contains(text(event, "method")))
                 .map(event -> event.toString())
                 .toList();
     }
@@ -166,7 +177,9 @@ final class Browser implements AutoCloseable {
     void downloadTo(Path folder) {
         String before = session;
         session = "";
-        call("Browser.setDownloadBehavior", "{\"behavior\":\"allow\",\"eventsEnabled\":true,\"downloadPath\":" + quoted(folder.toString()) + "}");
+        call(
+                "Browser.setDownloadBehavior",
+                "{\"behavior\":\"allow\",\"eventsEnabled\":true,\"downloadPath\":" + quoted(folder.toString()) + "}");
         session = before;
     }
 
@@ -178,8 +191,12 @@ final class Browser implements AutoCloseable {
     /** Writes what is on the glass, the whole page, to a picture. */
     void photograph(Path file) throws IOException {
         String height = ask("document.documentElement.scrollHeight");
-        String shot = text(call("Page.captureScreenshot", "{\"captureBeyondViewport\":true,\"clip\":{\"x\":0,\"y\":0,\"width\":360,\"height\":"
-                + height + ",\"scale\":1}}"), "data");
+        String shot = text(
+                call(
+                        "Page.captureScreenshot",
+                        "{\"captureBeyondViewport\":true,\"clip\":{\"x\":0,\"y\":0,\"width\":360,\"height\":" + height
+                                + ",\"scale\":1}}"),
+                "data");
         Files.write(file, Base64.getDecoder().decode(shot));
     }
 
@@ -188,7 +205,8 @@ final class Browser implements AutoCloseable {
         String tab = session.isEmpty() ? "" : ",\"sessionId\":\"" + session + "\"";
         socket.sendText("{\"id\":" + id + tab + ",\"method\":\"" + method + "\",\"params\":" + values + "}", true)
                 .join();
-        Map<String, Object> answer = await(message -> String.valueOf(message.get("id")).equals(Integer.toString(id)));
+        Map<String, Object> answer =
+                await(message -> String.valueOf(message.get("id")).equals(Integer.toString(id)));
         if (answer.containsKey("error")) {
             throw new AssertionError(method + ": " + answer.get("error"));
         }

@@ -28,7 +28,8 @@ class PhoneFileTest {
     }
 
     private static Map<String, Object> data(String html) {
-        return JsonReading.object(html.replaceFirst("(?s).*<script type=\"application/json\" id=\"card\">(.*?)</script>.*", "$1"));
+        return JsonReading.object(
+                html.replaceFirst("(?s).*<script type=\"application/json\" id=\"card\">(.*?)</script>.*", "$1"));
     }
 
     @Test
@@ -76,7 +77,9 @@ class PhoneFileTest {
                                         ResourceBundle.Control.FORMAT_PROPERTIES))));
         ResourceBundle english = bundles.get("en");
         bundles.forEach((language, bundle) -> english.keySet().forEach(key -> {
-            assertThat(places(bundle.getString(key))).as(language + " " + key).isEqualTo(places(english.getString(key)));
+            assertThat(places(bundle.getString(key)))
+                    .as(language + " " + key)
+                    .isEqualTo(places(english.getString(key)));
             // One file for each language, and no text that is English still; two words are the same in French.
             if (!language.equals("en") && english.getString(key).matches(".*[a-z]{4}.*") && !key.equals("density")) {
                 assertThat(bundle.getString(key)).as(language + " " + key).isNotEqualTo(english.getString(key));

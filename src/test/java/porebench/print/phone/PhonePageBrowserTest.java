@@ -219,8 +219,11 @@ class PhonePageBrowserTest {
         String csv = Files.readString(folder.resolve("field-readings-TW-214.csv"), StandardCharsets.UTF_8);
         assertThat(csv.lines().toList()).hasSize(3);
         assertThat(csv)
-                .startsWith("reading_id,mix_id,read_at,truck,meter_id,gauge_pct,density,density_unit,temperature_c,remarks\r\n")
-                .contains(",TW-214,2026-11-25T12:00:00", ",\"Truck \"\"12\"\", red\",,5.4,2315.5,kg/m3,,phone page r3\r\n");
+                .startsWith(
+                        "reading_id,mix_id,read_at,truck,meter_id,gauge_pct,density,density_unit,temperature_c,remarks\r\n")
+                .contains(
+                        ",TW-214,2026-11-25T12:00:00",
+                        ",\"Truck \"\"12\"\", red\",,5.4,2315.5,kg/m3,,phone page r3\r\n");
         assertThat(browser.requests()).noneMatch(address -> address.startsWith("http"));
         browser.press("empty");
         browser.press("really");
@@ -252,7 +255,8 @@ class PhonePageBrowserTest {
 
     /** Reads the pictures as the laboratory does; the first of them twice. */
     private String homeByCommand(int count) throws IOException {
-        List<String> arguments = new ArrayList<>(List.of("page-readings", "--out", "home.csv", "--picture", "code0.png"));
+        List<String> arguments =
+                new ArrayList<>(List.of("page-readings", "--out", "home.csv", "--picture", "code0.png"));
         for (int i = 0; i < count; i++) {
             arguments.addAll(List.of("--picture", "code" + i + ".png"));
         }
@@ -272,7 +276,8 @@ class PhonePageBrowserTest {
                 other.type("5.4");
                 assertThat(other.ask("document.getElementById('clock').textContent"))
                         .contains(moment[1], moment[0].substring(0, 10), "cannot know the true time");
-                assertThat(other.ask("document.getElementById('air').dataset.air")).isEqualTo("undefined");
+                assertThat(other.ask("document.getElementById('air').dataset.air"))
+                        .isEqualTo("undefined");
                 other.press("keep");
                 assertThat(other.ask("document.getElementById('kept').textContent"))
                         .contains("5.4 %")
@@ -314,7 +319,9 @@ class PhonePageBrowserTest {
     @Test
     void inFourLanguagesNothingIsMissingTooWideTooPaleOrTooSmall() throws Exception {
         for (FactorCard card : List.of(
-                Cards.usual(), Cards.everythingLong("-0.35", true), Cards.in(CardState.SOURCE_CHANGED, Cards.training("0.3", true)))) {
+                Cards.usual(),
+                Cards.everythingLong("-0.35", true),
+                Cards.in(CardState.SOURCE_CHANGED, Cards.training("0.3", true)))) {
             open(card);
             browser.type("5.4");
             browser.press("keep");
@@ -324,15 +331,21 @@ class PhonePageBrowserTest {
             for (String language : FieldHandout.LANGUAGES) {
                 browser.press("language-" + language);
                 if (System.getenv("PHONE_SHOTS") != null) {
-                    browser.photograph(Path.of(System.getenv("PHONE_SHOTS"), language + card.mixTitle().length() + card.state() + ".png"));
+                    browser.photograph(Path.of(
+                            System.getenv("PHONE_SHOTS"),
+                            language + card.mixTitle().length() + card.state() + ".png"));
                 }
                 assertThat(browser.ask("document.documentElement.lang")).isEqualTo(language);
                 assertThat(browser.ask("document.body.innerText")).doesNotContain("undefined", "null", "{0}", "{1}");
                 assertThat(Integer.parseInt(browser.ask("document.documentElement.scrollWidth")))
                         .as(language)
                         .isLessThanOrEqualTo(360);
-                assertThat(Double.parseDouble(browser.ask(WORST_CONTRAST))).as(language).isGreaterThanOrEqualTo(7);
-                assertThat(Double.parseDouble(browser.ask(SMALLEST_KEY))).as(language).isGreaterThanOrEqualTo(48);
+                assertThat(Double.parseDouble(browser.ask(WORST_CONTRAST)))
+                        .as(language)
+                        .isGreaterThanOrEqualTo(7);
+                assertThat(Double.parseDouble(browser.ask(SMALLEST_KEY)))
+                        .as(language)
+                        .isGreaterThanOrEqualTo(48);
             }
         }
         assertThat(browser.complaints()).isEmpty();
@@ -345,7 +358,9 @@ class PhonePageBrowserTest {
             String attempt = "fetch('http://127.0.0.1:" + server.getLocalPort()
                     + "/', {mode: 'no-cors', signal: AbortSignal.timeout(2000)}).then(() => 'sent', e => e.name)";
             assertThat(browser.ask(attempt)).isEqualTo("TypeError");
-            assertThat(browser.requests().stream().filter(address -> address.startsWith("http")).toList())
+            assertThat(browser.requests().stream()
+                            .filter(address -> address.startsWith("http"))
+                            .toList())
                     .isEmpty();
             Path page = folder.resolve("page.html");
             String open = Files.readString(page).replaceFirst("<meta http-equiv[^>]*>", "");
@@ -353,7 +368,8 @@ class PhonePageBrowserTest {
             Thread answering = new Thread(() -> {
                 try (var caller = server.accept()) {
                     caller.getInputStream().read();
-                    caller.getOutputStream().write("HTTP/1.1 204 No Content\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
+                    caller.getOutputStream()
+                            .write("HTTP/1.1 204 No Content\r\n\r\n".getBytes(StandardCharsets.US_ASCII));
                 } catch (IOException closed) {
                     // Nobody called.
                 }

@@ -43,8 +43,8 @@ class SquaresBrowserTest {
     @Test
     void everySizeFullAndWithOneByteIsReadByAnotherProgram() throws Exception {
         String squares;
-        try (InputStream stream = Objects.requireNonNull(
-                PhoneFile.class.getResourceAsStream("/porebench/print/phone/squares.js"))) {
+        try (InputStream stream =
+                Objects.requireNonNull(PhoneFile.class.getResourceAsStream("/porebench/print/phone/squares.js"))) {
             squares = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
         try (Browser browser = new Browser(folder)) {
@@ -53,7 +53,8 @@ class SquaresBrowserTest {
             // ISO/IEC 18004, table of symbols, level M (recalled): bytes in versions 1, 7, 10, 15 and 20.
             assertThat(browser.ask("[1, 7, 10, 15, 20].map(capacity).join()")).isEqualTo("14,122,213,412,666");
             for (int version = 1; version <= 20; version++) {
-                for (String length : List.of("capacity(" + version + ")", "Math.max(1, capacity(" + (version - 1) + ") + 1 || 1)")) {
+                for (String length :
+                        List.of("capacity(" + version + ")", "Math.max(1, capacity(" + (version - 1) + ") + 1 || 1)")) {
                     String answer = browser.ask("(() => { const n = " + length + ";"
                             + " const bytes = Array.from({length: n}, (x, i) => 33 + (i * 7 + n) % 90);"
                             + " return squares(bytes).map(row => row.map(d => d ? 1 : 0).join('')).join('|')"

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import porebench.evidence.paper.CardText;
 import porebench.evidence.CardState;
+import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
 import porebench.port.Paper;
@@ -25,7 +25,10 @@ class FieldSheetTest {
         String text = text(Cards.usual(), Locale.ENGLISH);
         assertThat(text).contains("TW-214", "SUBTRACT G = 0.3", "2026-11-25", "2027-11-24", "readings 4.8 to 7.8");
         assertThat(text.split("\u2212 0\\.3", -1)).hasSize(17);
-        String last = CardText.of(Cards.usual(), Words.in(Locale.ENGLISH).card()).lines().reduce((a, b) -> b).orElseThrow();
+        String last = CardText.of(Cards.usual(), Words.in(Locale.ENGLISH).card())
+                .lines()
+                .reduce((a, b) -> b)
+                .orElseThrow();
         assertThat(text).contains(last);
         assertThat(text(Cards.usual(), Locale.forLanguageTag("es"))).contains("Hoja de campo", "Menos G", "0,3");
     }

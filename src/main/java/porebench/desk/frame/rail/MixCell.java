@@ -96,9 +96,10 @@ final class MixCell extends JPanel implements ListCellRenderer<RegisterRow> {
         name.setText(texts.get("rail.mix", row.mixId().text(), row.title()));
         state.setText(stateWords(texts, row.state()));
         state.setForeground(StateMark.colour(row.state()));
-        Optional<String> words = Optional.of(
-                        Stream.concat(note.apply(row.mixId()).stream(), row.due().stream().limit(1).map(problems::say))
-                                .collect(Collectors.joining(" · ")))
+        Optional<String> words = Optional.of(Stream.concat(
+                                note.apply(row.mixId()).stream(),
+                                row.due().stream().limit(1).map(problems::say))
+                        .collect(Collectors.joining(" · ")))
                 .filter(any -> !any.isEmpty());
         said.setText(words.map(each -> "· " + each).orElse(""));
         said.setVisible(words.isPresent());
