@@ -97,16 +97,32 @@ class FixedNumbersOfTextsTest {
     @Test
     void aTextHasTheSameFixedNumbersInEveryLanguage() throws IOException {
         for (Path file : texts()) {
-            Path other = file.resolveSibling(file.getFileName().toString().replace(".properties", "_es.properties"));
-            if (file.toString().endsWith("_es.properties") || isProfile(file)) {
+            if (isTranslation(file) || isProfile(file)) {
                 continue;
             }
-            Properties spanish = read(other);
-            read(file)
-                    .forEach((key, text) -> assertThat(fixed(spanish.getProperty((String) key)))
-                            .as("%s in %s", key, other)
-                            .isEqualTo(fixed((String) text)));
+            Properties english = read(file);
+            for (Path other : translations(file)) {
+                read(other)
+                        .forEach((key, text) -> assertThat(fixed((String) text))
+                                .as("%s in %s", key, other)
+                                .isEqualTo(fixed(english.getProperty((String) key))));
+            }
         }
+    }
+
+    private static boolean isTranslation(Path file) {
+        return file.getFileName().toString().matches(".*_(es|fr|de)(_[A-Z]{2})?\\.properties");
+    }
+
+    /** Returns the Spanish of a bundle, which is always there, and what other languages it has. */
+    private static List<Path> translations(Path english) throws IOException {
+        String name = english.getFileName().toString().replace(".properties", "");
+        List<Path> found = texts().stream()
+                .filter(file -> file.getParent().equals(english.getParent()))
+                .filter(file -> file.getFileName().toString().startsWith(name + "_") && isTranslation(file))
+                .toList();
+        assertThat(found).contains(english.resolveSibling(name + "_es.properties"));
+        return found;
     }
 
     private static List<String> fixed(String text) {

@@ -73,7 +73,7 @@ final class CardPanel extends JPanel {
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
         add(printed, "gaptop 4, w 0:0:");
-        JPanel field = new JPanel(new MigLayout("insets 0", "[][]"));
+        JPanel field = new JPanel(new MigLayout("insets 0, wrap 1", "[fill]"));
         field.setOpaque(false);
         field.add(Commands.button("factor.phonePage", actions.phonePage));
         field.add(Commands.button("factor.fieldSheet", actions.fieldSheet));

@@ -186,8 +186,9 @@ final class FactorActions {
                 .flatMap(one -> one.why().stream())
                 .map(desk.tools().problemText()::say)
                 .collect(Collectors.joining("\n"));
+        String question = action + ".question";
         return texts.get(
-                action + (left.isEmpty() ? ".question" : ".question.left"),
+                left.isEmpty() ? question : question + ".left",
                 desk.tools().numbers().show(revisions.get(0).factorPercent()),
                 mixes,
                 left);

@@ -15,10 +15,8 @@ import porebench.quantity.Symbolic;
  * @param languages one language, or two
  * @param sheet the sheet on which cards are laid out; empty for a page of its own for each
  * @param perSheet the most cards on a sheet, at least 1; fewer where no more fit
- * @param chart whether the alignment chart stands in the place of the table
  */
-public record CardLook(
-        CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet, boolean chart) {
+public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet) {
     /** As many as fit. */
     public static final int ALL = 1000;
 
@@ -65,7 +63,7 @@ public record CardLook(
 
     /** A card on a page of its own in one language. */
     public static CardLook of(CardSize size, PaperLanguage language) {
-        return new CardLook(size, List.of(language), Optional.empty(), 1, false);
+        return new CardLook(size, List.of(language), Optional.empty(), 1);
     }
 
     /** Returns how many faces of this size lie side by side: front and back of a wallet card, otherwise the languages. */

@@ -149,7 +149,7 @@ class CardLooksTest {
         "WALLET,LETTER,5"
     })
     void asManyAsFitLieOnASheet(CardSize size, CardLook.Sheet sheet, int fit) throws IOException {
-        CardLook look = new CardLook(size, List.of(PaperLanguage.ENGLISH), Optional.of(sheet), CardLook.ALL, false);
+        CardLook look = new CardLook(size, List.of(PaperLanguage.ENGLISH), Optional.of(sheet), CardLook.ALL);
         CardPlaces places = CardPlaces.of(look).orElseThrow();
         assertThat(places.count()).isEqualTo(fit);
         for (int place = 0; place < fit; place++) {
@@ -173,8 +173,7 @@ class CardLooksTest {
 
     @Test
     void noMoreLieOnASheetThanAsked() {
-        CardLook look =
-                new CardLook(CardSize.A6, List.of(PaperLanguage.FRENCH), Optional.of(CardLook.Sheet.A4), 1, false);
+        CardLook look = new CardLook(CardSize.A6, List.of(PaperLanguage.FRENCH), Optional.of(CardLook.Sheet.A4), 1);
         assertThat(CardPlaces.of(look).orElseThrow().count()).isEqualTo(1);
     }
 
@@ -182,7 +181,7 @@ class CardLooksTest {
     @EnumSource(CardSize.class)
     void twoLanguagesLieBesideEachOtherEachWithItsOwnCode(CardSize size) throws IOException {
         List<PaperLanguage> both = List.of(PaperLanguage.GERMAN, PaperLanguage.SPANISH_SPAIN);
-        byte[] pdf = pdf(List.of(Cards.usual()), new CardLook(size, both, Optional.empty(), 1, false));
+        byte[] pdf = pdf(List.of(Cards.usual()), new CardLook(size, both, Optional.empty(), 1));
         assertThat(PageText.of(pdf)).contains("ABZIEHEN", "RESTAR");
         assertThat(codes(pdf))
                 .containsExactlyInAnyOrder(
@@ -202,8 +201,7 @@ class CardLooksTest {
                 CardSize.HALF_LETTER,
                 List.of(PaperLanguage.ENGLISH, PaperLanguage.FRENCH),
                 Optional.of(CardLook.Sheet.A4),
-                1,
-                false);
+                1);
         // 2 x 139.7 = 279.4 mm by 215.9 mm: A4 lying is 210 mm high.
         assertThatThrownBy(() -> pdf(List.of(Cards.usual()), wide)).hasMessageContaining("card.no-room-on-sheet");
     }
@@ -222,7 +220,7 @@ class CardLooksTest {
                 List.<PaperLanguage>of(),
                 List.of(PaperLanguage.FRENCH, PaperLanguage.FRENCH),
                 List.of(PaperLanguage.FRENCH, PaperLanguage.GERMAN, PaperLanguage.ENGLISH))) {
-            assertThatThrownBy(() -> new CardLook(CardSize.A6, wrong, Optional.empty(), 1, false))
+            assertThatThrownBy(() -> new CardLook(CardSize.A6, wrong, Optional.empty(), 1))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageStartingWith("languages must be one or two different ones");
         }
