@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -187,6 +188,26 @@ class CardLooksTest {
                 .containsExactlyInAnyOrder(
                         CardText.of(Cards.usual(), CardWords.in(both.get(0))),
                         CardText.of(Cards.usual(), CardWords.in(both.get(1))));
+    }
+
+    /** Conditions grow word by word: each card has every word of them, or is refused. */
+    @Test
+    void aWalletCardHasEveryWordOfItsConditionsOrIsRefused() throws IOException {
+        CardLook wallet = CardLook.of(CardSize.WALLET, PaperLanguage.ENGLISH);
+        int refused = 0;
+        for (int words = 1; words <= 40; words++) {
+            List<String> all = IntStream.rangeClosed(10, 9 + words)
+                    .mapToObj(number -> "term" + number)
+                    .toList();
+            try {
+                byte[] pdf = pdf(List.of(Cards.under(Cards.usual(), String.join(" ", all))), wallet);
+                assertThat(PageText.of(pdf)).contains(all);
+            } catch (OutputRefused tooMuch) {
+                assertThat(tooMuch).hasMessageContaining("card.does-not-fit");
+                refused++;
+            }
+        }
+        assertThat(refused).isBetween(1, 39);
     }
 
     @Test
