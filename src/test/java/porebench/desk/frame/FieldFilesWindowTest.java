@@ -74,6 +74,8 @@ class FieldFilesWindowTest {
         Path page = folder.resolve("page.html");
         asker.confirmations.add(false);
         press("HG-103", "factor.phonePage");
+        // The page is read again before anything is asked: a second press before that would take the first one's place.
+        assertThat(EventThread.comes(() -> asker.asked.size() == 1)).isTrue();
         assertThat(Files.exists(page)).isFalse();
         asker.confirmations.add(true);
         asker.filesToWrite.add(page);
