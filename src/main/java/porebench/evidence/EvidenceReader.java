@@ -55,7 +55,7 @@ public final class EvidenceReader {
     private final Function<MixId, List<Version<FactorProposal>>> proposals;
     private final Function<MixId, List<Version<ChangeDecision>>> decisions;
     private final ReportedReading reported;
-    private final Map<SourceId, Optional<SourceStory>> sources = new HashMap<>();
+    private final ReadStones stones;
     private final Map<List<?>, Optional<?>> before = new HashMap<>();
     private final Map<String, Profile> profiles = new HashMap<>();
     private final LentReading lentTests;
@@ -69,9 +69,11 @@ public final class EvidenceReader {
             Function<MixId, List<Version<FactorIssue>>> issues,
             Function<MixId, List<Version<FactorProposal>>> proposals,
             Function<MixId, List<Version<ChangeDecision>>> decisions,
-            ReportedReading reported) {
+            ReportedReading reported,
+            ReadStones stones) {
         this.book = book;
         this.bench = bench;
+        this.stones = stones;
         this.determinations = determinations;
         this.trials = trials;
         this.issues = issues;
@@ -95,7 +97,8 @@ public final class EvidenceReader {
                 mix -> book.latestOf(Belonging.ISSUES_OF_MIX, mix.text()),
                 mix -> book.latestOf(Belonging.PROPOSALS_OF_MIX, mix.text()),
                 mix -> book.latestOf(Belonging.DECISIONS_OF_MIX, mix.text()),
-                ReportedReading.asking(book));
+                ReportedReading.asking(book),
+                new ReadStones(book));
     }
 
     /** Returns the trials that count of a mix, by determination, whichever mixes are read here. */
@@ -115,7 +118,8 @@ public final class EvidenceReader {
                 all(grouped(book, FactorIssue.class, FactorIssue::mixId)),
                 all(grouped(book, FactorProposal.class, FactorProposal::mixId)),
                 all(grouped(book, ChangeDecision.class, ChangeDecision::mixId)),
-                ReportedReading.asking(book));
+                ReportedReading.asking(book),
+                new ReadStones(book));
     }
 
     /**
@@ -180,17 +184,19 @@ public final class EvidenceReader {
                 .filter(mix -> Reported.countsProduction(profile(mix)))
                 .map(mix -> mix.value().recordId())
                 .toList();
+        List<Version<FactorIssue>> issued = book.latestOf(Belonging.ISSUES_OF_MIX, names);
+        stones.know(mixes.values(), made, issued);
         EvidenceReader ofGroup = new EvidenceReader(
                 book,
                 bench,
                 all(grouped(made, Determination::mixId)),
                 all(grouped(
                         book.latestOf(Belonging.TRIALS_OF_DETERMINATION, determinationNames), Trial::determinationId)),
-                all(grouped(book.latestOf(Belonging.ISSUES_OF_MIX, names), FactorIssue::mixId)),
+                all(grouped(issued, FactorIssue::mixId)),
                 all(grouped(book.latestOf(Belonging.PROPOSALS_OF_MIX, names), FactorProposal::mixId)),
                 all(grouped(book.latestOf(Belonging.DECISIONS_OF_MIX, names), ChangeDecision::mixId)),
-                reported.of(all(grouped(book.latestOf(Belonging.PRODUCTION_OF_MIX, counting), Production::mixId))));
-        ofGroup.sources.putAll(sources);
+                reported.of(all(grouped(book.latestOf(Belonging.PRODUCTION_OF_MIX, counting), Production::mixId))),
+                stones);
         ofGroup.before.putAll(before);
         ofGroup.profiles.putAll(profiles);
         ofGroup.lentTests.know(lentTests);
@@ -198,14 +204,9 @@ public final class EvidenceReader {
                 .flatMap(name -> Optional.ofNullable(mixes.get(name)).stream())
                 .map(ofGroup::read)
                 .forEach(taker);
-        sources.putAll(ofGroup.sources);
         before.putAll(ofGroup.before);
         profiles.putAll(ofGroup.profiles);
         lentTests.know(ofGroup.lentTests);
-    }
-
-    private Optional<SourceStory> source(SourceId id) {
-        return sources.computeIfAbsent(id, any -> SourceStory.of(book, id));
     }
 
     public Evidence read(Version<MixDesign> mix) {
@@ -231,9 +232,9 @@ public final class EvidenceReader {
                 .sorted(Comparator.comparingInt(version -> version.value().number()))
                 .toList();
         List<Lent> allLent = lentTests.with(proposed, lent.values());
-        List<SourceStory> stones = mix.value().sources().stream()
+        List<SourceStory> ofMix = mix.value().sources().stream()
                 .sorted()
-                .flatMap(id -> source(id).stream())
+                .flatMap(id -> stones.of(id).stream())
                 .toList();
         Reported beside = reported.of(mix.value(), profile);
         Map<Integer, Recheck> rechecks = new HashMap<>();
@@ -242,12 +243,12 @@ public final class EvidenceReader {
                     .map(Lent::determination)
                     .or(() -> of(issue.determinationId(), judged));
             LocalDate since = Recheck.since(behind, issue.inForceFrom());
-            rechecks.put(issue.revision(), Recheck.of(profile, mix.value(), stones, beside, since, issue.recheckBy()));
+            rechecks.put(issue.revision(), Recheck.of(profile, mix.value(), ofMix, beside, since, issue.recheckBy()));
         });
         return new Evidence(
                 mix,
                 profile,
-                stones,
+                ofMix,
                 bench.meters,
                 bench.stories(profile),
                 bench.equipment,
@@ -377,7 +378,7 @@ public final class EvidenceReader {
     private Basis basis(MixDesign mix, Map<SourceId, Integer> versions, Set<LocalDate> days) {
         Map<SourceId, SourceStory> stories = new HashMap<>();
         versions.forEach((id, version) ->
-                source(id).filter(story -> story.of(version).isPresent()).ifPresent(story -> stories.put(id, story)));
+                stones.of(id).filter(story -> story.of(version).isPresent()).ifPresent(story -> stories.put(id, story)));
         return new Basis(mix, versions, stories, days, Optional.empty());
     }
 

@@ -133,6 +133,11 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
+    public <T extends Kept> Map<String, List<Version<T>>> histories(Class<T> kind, Collection<String> recordIds) {
+        return read(records -> records.histories(kind, recordIds));
+    }
+
+    @Override
     public Optional<PhotoFile> withBytes(PhotoFile stated) {
         return read(records -> records.withBytes(stated));
     }
@@ -240,7 +245,13 @@ final class SqliteLabBook implements LabBook {
 
     private void kept(Optional<Entry> before, Entry last) {
         requireSameFile(FileIdentity::isThere);
-        remember(Head.of(last.hash(), last.number()));
+        try {
+            if (file.identity().isPresent()) {
+                file.identity().get().remember(Head.of(last.hash(), last.number()));
+            }
+        } catch (IOException gone) {
+            throw new StoreException(Task.REPLACED, name, gone);
+        }
         before.filter(one -> ChainCheck.wentBack(Instant.parse(one.atUtc()), Instant.parse(last.atUtc())))
                 .ifPresent(one -> clockIsBack = Optional.of(Problem.warning(
                         "clock",
@@ -248,16 +259,6 @@ final class SqliteLabBook implements LabBook {
                         Instant.parse(last.atUtc()),
                         one.number(),
                         Instant.parse(one.atUtc()))));
-    }
-
-    private void remember(Head head) {
-        try {
-            if (file.identity().isPresent()) {
-                file.identity().get().remember(head);
-            }
-        } catch (IOException gone) {
-            throw new StoreException(Task.REPLACED, name, gone);
-        }
     }
 
     @Override

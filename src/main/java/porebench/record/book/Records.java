@@ -99,4 +99,16 @@ public interface Records {
 
     /** Returns all versions of one record, the first one first; empty when there is no such record. */
     <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId);
+
+    /** Returns all versions of each of some records by its name, the first one first; a record that is not there is left out. */
+    default <T extends Kept> Map<String, List<Version<T>>> histories(Class<T> kind, Collection<String> recordIds) {
+        Map<String, List<Version<T>>> found = new HashMap<>();
+        for (String id : recordIds) {
+            List<Version<T>> versions = history(kind, id);
+            if (!versions.isEmpty()) {
+                found.put(id, versions);
+            }
+        }
+        return found;
+    }
 }

@@ -2,6 +2,7 @@ package porebench.statistics.summary;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -28,6 +29,10 @@ public final class CriticalRange {
     public static final double POOLED_PROBABILITY = 0.99;
 
     private static final double PROBABILITY = 0.95;
+
+    /** The printed factors of 2 to 10 results. */
+    private static final List<Double> PRINTED = List.of(2.8, 3.3, 3.6, 3.9, 4.0, 4.2, 4.3, 4.4, 4.5);
+
     private static final int STEPS_A_UNIT = 32;
 
     private static final ConcurrentMap<Integer, Double> FACTORS = new ConcurrentHashMap<>();
@@ -60,12 +65,18 @@ public final class CriticalRange {
     }
 
     /**
-     * Returns the factor as tables print it, rounded to one decimal with ties to even.
+     * Returns the factor as tables print it, rounded to one decimal with ties to even: that of the table for up to 10 results.
      *
      * @param n how many results, at least 2
      * @throws IllegalArgumentException if n is less than 2
      */
     public static double printedFactor(int n) {
+        Require.atLeast("n", n, 2);
+        return n - 2 < PRINTED.size() ? PRINTED.get(n - 2) : rounded(n);
+    }
+
+    /** Returns the exact factor rounded as tables round it. */
+    static double rounded(int n) {
         return BigDecimal.valueOf(factor(n)).setScale(1, RoundingMode.HALF_EVEN).doubleValue();
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import porebench.record.Kept;
@@ -66,6 +67,14 @@ public final class StoredRecords implements Records {
     public <T extends Kept> List<Version<T>> history(Class<T> kind, String recordId) {
         RecordTable<T> table = RecordTable.of(kind);
         return read(table, Selection.versions(table.kind(), recordId));
+    }
+
+    @Override
+    public <T extends Kept> Map<String, List<Version<T>>> histories(Class<T> kind, Collection<String> recordIds) {
+        RecordTable<T> table = RecordTable.of(kind);
+        return Selection.parts(recordIds).stream()
+                .flatMap(part -> read(table, Selection.versions(table.kind(), part)).stream())
+                .collect(Collectors.groupingBy(version -> version.value().recordId()));
     }
 
     @Override

@@ -67,6 +67,14 @@ public record Selection(String from, Map<String, ?> names) {
                 Map.of("kind", kind.symbol(), "record_id", recordId));
     }
 
+    /** Returns all versions of each of some records. */
+    public static Selection versions(RecordKind kind, List<String> recordIds) {
+        Map<String, Object> names = numbered(recordIds);
+        String list = listOf(names);
+        names.put("kind", kind.symbol());
+        return new Selection("FROM entry WHERE kind = :kind AND record_id IN (" + list + ")", names);
+    }
+
     /** Returns one version of a record. */
     public static Selection version(RecordKind kind, String recordId, int number) {
         return new Selection(

@@ -25,7 +25,8 @@ class CriticalRangeReferenceTest {
                 ReferenceFile.read("critical-range-printed.csv").rows()) {
             assertThat(CriticalRange.printedFactor(row.whole("n")))
                     .as("n = %s", row.text("n"))
-                    .isEqualTo(row.number("multiplier"));
+                    .isEqualTo(row.number("multiplier"))
+                    .isEqualTo(CriticalRange.rounded(row.whole("n")));
         }
     }
 

@@ -212,6 +212,27 @@ class QuestionsTest {
     }
 
     @Test
+    void theVersionsOfManyRecordsAreThoseOfEach() {
+        try (LabBook book = Books.SHELF.open(file)) {
+            Map<String, List<Version<Trial>>> found = book.histories(Trial.class, List.of("T-3", "T-1", "nobody's"));
+            assertThat(found).containsOnlyKeys("T-1", "T-3");
+            assertThat(found.get("T-3")).hasSize(3).isEqualTo(book.history(Trial.class, "T-3"));
+            assertThat(found.get("T-1")).isEqualTo(book.history(Trial.class, "T-1"));
+            assertThat(book.histories(Trial.class, List.of())).isEmpty();
+            // What is drafted is the last version there, as when it is asked for alone.
+            DraftedRecords drafted = new DraftedRecords(
+                    book,
+                    List.of(Draft.correcting(
+                            book.latest(Trial.class, "T-3").orElseThrow(),
+                            Samples.trial("T-3", "M-1", "M-1/1", "0.6"))),
+                    new Stamp("M. Quist", Books.NOON, "why"));
+            assertThat(drafted.histories(Trial.class, List.of("T-3")).get("T-3"))
+                    .hasSize(4)
+                    .isEqualTo(drafted.history(Trial.class, "T-3"));
+        }
+    }
+
+    @Test
     void whatIsDraftedIsFoundWithTheRest() {
         try (LabBook book = Books.SHELF.open(file)) {
             List<Draft> drafts = List.of(
