@@ -57,6 +57,7 @@ class SourceTreeTest {
             "porebench.desk.variability",
             "porebench.evidence",
             "porebench.evidence.budget",
+            "porebench.evidence.hold",
             "porebench.evidence.intake",
             "porebench.evidence.issue",
             "porebench.evidence.paper",

@@ -4,19 +4,29 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
+import porebench.evidence.Evidence;
+import porebench.evidence.hold.MixHold;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
+import porebench.method.Answer;
 import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.hold.AirPair;
 import porebench.method.hold.Hold;
 import porebench.quantity.Density;
+import porebench.record.RecordKind;
+import porebench.record.book.LabBook;
+import porebench.record.id.MixId;
 
 /** {@code holds}: whether a factor still holds, from corrected air beside the density of the concrete. */
 @Command(name = "holds")
@@ -25,14 +35,38 @@ public final class HoldsCommand extends OneCommand {
     private static final String AIR = "air_pct";
     private static final String AIR_FREE = "air-free-density";
 
-    @Option(names = "--pairs", required = true, paramLabel = "<file>")
-    private Path pairs;
+    @ArgGroup(multiplicity = "1")
+    private Of of = new Of();
 
-    @Option(names = "--" + AIR_FREE, required = true, paramLabel = "<number>")
-    private BigDecimal airFree;
+    /** Where the pairs come from. */
+    static final class Of {
+        @ArgGroup(exclusive = false)
+        private @Nullable OfFile file;
 
-    @Option(names = "--step", paramLabel = "<percent>")
-    private BigDecimal step = new BigDecimal("0.1");
+        @ArgGroup(exclusive = false)
+        private @Nullable OfBook kept;
+    }
+
+    /** A file of pairs. */
+    static final class OfFile {
+        @Option(names = "--pairs", required = true, paramLabel = "<file>")
+        private Path pairs;
+
+        @Option(names = "--" + AIR_FREE, required = true, paramLabel = "<number>")
+        private BigDecimal airFree;
+
+        @Option(names = "--step", paramLabel = "<percent>")
+        private BigDecimal step = new BigDecimal("0.1");
+    }
+
+    /** The readings of a mix in a lab book. */
+    static final class OfBook {
+        @Option(names = "--book", required = true, paramLabel = "<file>")
+        private Path book;
+
+        @Option(names = "--mix-id", required = true, paramLabel = "<id>")
+        private MixId mixId;
+    }
 
     public HoldsCommand(Machine here, Ports ports) {
         super(here, ports);
@@ -40,25 +74,46 @@ public final class HoldsCommand extends OneCommand {
 
     @Override
     protected CommandOutcome carryOut() {
+        return of.kept == null ? ofFile(Objects.requireNonNull(of.file)) : ofBook(of.kept);
+    }
+
+    private CommandOutcome ofBook(OfBook kept) {
+        try (LabBook book = ports().shelf().get().open(kept.book)) {
+            Optional<Evidence> evidence = Evidence.of(book, kept.mixId);
+            if (evidence.isEmpty()) {
+                return CommandOutcome.refused(
+                        Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), kept.mixId.text()));
+            }
+            Answer<MixHold> answer = MixHold.of(book, evidence.get(), here().now());
+            return marked(
+                    book,
+                    answer.value()
+                            .map(hold -> CommandOutcome.done(new MixHoldReport(words(), shown()).of(hold), hold.notes()))
+                            .orElseGet(() -> CommandOutcome.refused(answer.problems())));
+        }
+    }
+
+    private CommandOutcome ofFile(OfFile file) {
         List<Problem> problems = new ArrayList<>();
-        checkPositive(AIR_FREE, airFree, problems);
-        checkPositive("step", step, problems);
-        Sheet<ValueRow> sheet = ports().sheets().get().table(pairs, List.of(ID, AIR));
+        checkPositive(AIR_FREE, file.airFree, problems);
+        checkPositive("step", file.step, problems);
+        Sheet<ValueRow> sheet = ports().sheets().get().table(file.pairs, List.of(ID, AIR));
         problems.addAll(sheet.problems());
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
-        List<AirPair> read = read(sheet, problems);
+        List<AirPair> read = read(sheet, file.airFree, problems);
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
         if (read.isEmpty()) {
-            return CommandOutcome.refused(Problem.error("value", "command.no-number", pairs.toString()));
+            return CommandOutcome.refused(Problem.error("value", "command.no-number", file.pairs.toString()));
         }
-        return CommandOutcome.done(HoldsReport.of(Hold.of(read, step.doubleValue() / 2), words(), shown()), problems);
+        return CommandOutcome.done(
+                HoldsReport.of(Hold.of(read, file.step.doubleValue() / 2), words(), shown()), problems);
     }
 
-    private List<AirPair> read(Sheet<ValueRow> sheet, List<Problem> problems) {
+    private List<AirPair> read(Sheet<ValueRow> sheet, BigDecimal airFree, List<Problem> problems) {
         List<AirPair> read = new ArrayList<>();
         for (Sheet.Row<ValueRow> row : sheet.rows()) {
             String name = row.value().factors().getOrDefault(ID, "");

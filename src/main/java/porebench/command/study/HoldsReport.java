@@ -17,7 +17,13 @@ final class HoldsReport {
     private HoldsReport() {}
 
     static Report of(Hold hold, Texts words, NumberText shown) {
-        ReportLayout<HoldPoint> points = points(words, shown);
+        return layout(words, shown)
+                .list("points", Hold::points, points(words, shown))
+                .report(hold);
+    }
+
+    /** Returns what is said of a chart above its points. */
+    static ReportLayout<Hold> layout(Texts words, NumberText shown) {
         return new ReportLayout<Hold>(words, shown)
                 .text("verdict", told -> told.verdict().symbol())
                 .line(told -> verdict(told, words, shown))
@@ -42,9 +48,7 @@ final class HoldsReport {
                         told.signals().stream()
                                 .map(point -> point.pair().name())
                                 .toList()))
-                .gap()
-                .list("points", Hold::points, points)
-                .report(hold);
+                .gap();
     }
 
     private static void shift(JsonFields json, HoldShift shift) {
@@ -70,7 +74,7 @@ final class HoldsReport {
         };
     }
 
-    private static ReportLayout<HoldPoint> points(Texts words, NumberText shown) {
+    static ReportLayout<HoldPoint> points(Texts words, NumberText shown) {
         return new ReportLayout<HoldPoint>(words, shown)
                 .text("readingId", "holds.reading", point -> point.pair().name())
                 .number(

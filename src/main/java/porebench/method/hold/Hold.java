@@ -115,7 +115,7 @@ public record Hold(List<HoldPoint> points, OptionalDouble spread, double halfSte
 
     /** Returns the average number of pairs to a signal when nothing has changed. */
     public static double runLength() {
-        return lengthAt(0);
+        return Lengths.IN_CONTROL;
     }
 
     /** Returns how many pairs a shift of half a step takes on average, when what was before is well known; more if not. */
@@ -128,17 +128,29 @@ public record Hold(List<HoldPoint> points, OptionalDouble spread, double halfSte
         if (spread.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double low = 0;
-        double high = LIMIT;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (lengthAt(middle) > PAIRS_TO_TELL) {
-                low = middle;
-            } else {
-                high = middle;
+        return OptionalDouble.of(Lengths.TELLABLE * spread.getAsDouble());
+    }
+
+    /** What follows from the rule alone; it takes a while, and is worked out once. */
+    private static final class Lengths {
+        static final double IN_CONTROL = lengthAt(0);
+
+        /** The shift that takes the pairs to tell, in standard deviations of the differences. */
+        static final double TELLABLE = tellable();
+
+        private static double tellable() {
+            double low = 0;
+            double high = LIMIT;
+            for (int i = 0; i < HALVINGS; i++) {
+                double middle = (low + high) / 2;
+                if (lengthAt(middle) > PAIRS_TO_TELL) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
             }
+            return high;
         }
-        return OptionalDouble.of(high * spread.getAsDouble());
     }
 
     private static double lengthAt(double shift) {

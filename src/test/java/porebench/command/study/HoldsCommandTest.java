@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,12 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
 import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
+import porebench.store.SqliteShelf;
 
 class HoldsCommandTest {
     private static final String HEAD = "reading_id,air_pct,value\n";
@@ -103,5 +110,117 @@ class HoldsCommandTest {
         assertThat(said.codes()).containsExactly("form.not-a-number", "hold.density-not-positive");
         assertThat(with(rows(5)).json(line("--step", "0")).codes()).containsExactly("command.not-positive");
         assertThat(with(HEAD).json(line()).status()).isEqualTo(1);
+    }
+
+    /**
+     * The plain mix: 350 + 185 + 700 + 1050 = 2285 kg in 0.111111 + 0.185 + 0.264151 + 0.388889 = 0.949151 m3, 2407.415 kg/m3. A
+     * density of 95 % of it is 5 % air; with G 0.4 a gauge of 5.4 is 5 % air.
+     */
+    private Terminal withReadings(double... gauges) {
+        Terminal terminal = new Terminal(folder);
+        LabFiles.beginBook(folder, terminal);
+        LabFiles.write(folder, "issues.csv", LabFiles.issue("2026-06-10", "2027-06-10"));
+        StringBuilder rows = new StringBuilder("reading_id,mix_id,read_at,truck,meter_id,gauge_pct,density,density_unit,"
+                + "temperature_c,remarks,kept_because,struck_because\n");
+        for (int i = 0; i < gauges.length; i++) {
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "F-%02d,M-1,2026-06-%02dT08:00,12,,%s,2287.0443,kg/m3,,,,%n",
+                    i + 1,
+                    11 + i,
+                    BigDecimal.valueOf(gauges[i])));
+        }
+        LabFiles.write(folder, "field-readings.csv", rows.toString().replace("\r", ""));
+        assertThat(terminal.json("import", "--book", "lab.book", "issues.csv", "field-readings.csv")
+                        .codes())
+                .noneMatch(code -> code.toString().startsWith("field."));
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            Version<FactorIssue> version =
+                    book.latest(FactorIssue.class, "M-1/r1").orElseThrow();
+            FactorIssue issue = version.value();
+            book.keep(
+                    List.of(Draft.correcting(version, issue.on(issue.grounds().from(FactorOrigin.CONFIRMED)))),
+                    "Ada Test",
+                    "looked at");
+        }
+        return terminal;
+    }
+
+    private static final double[] GAUGES = {6.4, 5.4, 6.4, 5.4, 6.4, 5.4, 6.4, 5.4, 10.9, 11.9, 10.9, 11.9, 10.9, 11.9};
+
+    @Test
+    @SuppressWarnings("unchecked")
+    void answersOfALabBookWithTheFieldsOfTheContract() {
+        Said said = withReadings(GAUGES).json("holds", "--book", "lab.book", "--mix-id", "M-1");
+        assertThat(said.codes()).isEmpty();
+        assertThat(said.json())
+                .containsOnlyKeys(
+                        "mixId",
+                        "revision",
+                        "factorPercent",
+                        "since",
+                        "begunBy",
+                        "begunByName",
+                        "airFreeDensity",
+                        "notCorrected",
+                        "earlierPairs",
+                        "verdict",
+                        "shift",
+                        "spreadPercent",
+                        "sumLimit",
+                        "averageLimit",
+                        "runLength",
+                        "pairsForHalfStep",
+                        "tellablePercent",
+                        "signals",
+                        "points",
+                        "problems");
+        assertThat(said.json())
+                .containsEntry("mixId", "M-1")
+                .containsEntry("revision", 1)
+                .containsEntry("since", "2026-06-10T00:00")
+                .containsEntry("begunBy", "revision")
+                .containsEntry("verdict", "recheck");
+        assertThat(number(said.json().get("airFreeDensity"))).isCloseTo(2407.4151, within(1e-3));
+        Map<String, Object> shift = (Map<String, Object>) said.json().get("shift");
+        assertThat(number(shift.get("percent"))).isCloseTo(5.5, within(1e-9));
+        assertThat(number(shift.get("high"))).isCloseTo(6.1354871, within(1e-6));
+        assertThat(said.list("points")).hasSize(14);
+        assertThat(said.list("points").get(0))
+                .containsEntry("readingId", "F-01")
+                .containsEntry("readAt", "2026-06-11T08:00");
+        assertThat(number(said.list("points").get(0).get("gravimetricPercent"))).isCloseTo(5, within(1e-4));
+        assertThat(number(said.list("points").get(0).get("pressurePercent"))).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
+    void saysWhichPairsTheseAreInBothLanguages() {
+        Terminal terminal = withReadings(GAUGES);
+        String[] line = {"holds", "--book", "lab.book", "--mix-id", "M-1"};
+        assertThat(terminal.run(line).out())
+                .contains("Mix M-1, revision 1, G 0.4 % air: pairs since 2026-06-10 00:00.")
+                .contains("Density without air, of the mix design: 2407.4 kg/m3.")
+                .contains("has changed by 5.50 % air")
+                .contains("since F-09.");
+        assertThat(terminal.in(Locale.forLanguageTag("es")).run(line).out())
+                .contains("Mezcla M-1, revisión 1, G 0,4 % de aire: pares desde 2026-06-10 00:00.");
+    }
+
+    @Test
+    void refusesAMixThatIsNotThereAndOneWithoutAFactor() {
+        Terminal terminal = new Terminal(folder);
+        LabFiles.beginBook(folder, terminal);
+        assertThat(terminal.json("holds", "--book", "lab.book", "--mix-id", "M-9").codes())
+                .containsExactly("book.not-there");
+        Said said = terminal.json("holds", "--book", "lab.book", "--mix-id", "M-1");
+        assertThat(said.status()).isEqualTo(1);
+        assertThat(said.codes()).containsExactly("hold.no-factor");
+    }
+
+    @Test
+    void aFileAndALabBookAtOnceAreWrongUsage() {
+        assertThat(with(rows(5)).run(line("--book", "lab.book", "--mix-id", "M-1")).status()).isEqualTo(2);
+        assertThat(with(rows(5)).run("holds", "--pairs", "pairs.csv").status()).isEqualTo(2);
+        assertThat(with(rows(5)).run("holds").status()).isEqualTo(2);
     }
 }
