@@ -40,6 +40,7 @@ import porebench.command.bench.SimulateCommand;
 import porebench.command.book.BackupCommand;
 import porebench.command.book.CardCheckCommand;
 import porebench.command.book.CardCommand;
+import porebench.command.book.CardsCommand;
 import porebench.command.book.DemoCommand;
 import porebench.command.book.ExportCommand;
 import porebench.command.book.FieldSheetCommand;
@@ -70,6 +71,8 @@ import porebench.command.study.HoldsCommand;
 import porebench.command.study.InterlabCommand;
 import porebench.command.study.StatsCommand;
 import porebench.evidence.intake.SheetStyle;
+import porebench.evidence.paper.CardLook;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Limit;
 import porebench.method.MeterType;
 import porebench.method.Problem;
@@ -129,6 +132,7 @@ public final class PorebenchCommands {
         COMMANDS.put("forecast", ForecastCommand::new);
         COMMANDS.put("issue", IssueCommand::new);
         COMMANDS.put("card", CardCommand::new);
+        COMMANDS.put("cards", CardsCommand::new);
         COMMANDS.put("field-sheet", FieldSheetCommand::new);
         COMMANDS.put("page", PageCommand::new);
         COMMANDS.put("page-readings", PageReadingsCommand::new);
@@ -217,6 +221,8 @@ public final class PorebenchCommands {
         line.registerConverter(CardStep.Act.class, choice(CardStep.Act.values(), CardStep.Act::symbol));
         line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
+        line.registerConverter(PaperLanguage.class, choice(PaperLanguage.values(), PaperLanguage::symbol));
+        line.registerConverter(CardLook.Sheet.class, choice(CardLook.Sheet.values(), CardLook.Sheet::symbol));
         // A register and a plan are no cards.
         Stream.of("register", "plan", "field-sheet")
                 .flatMap(name -> Optional.ofNullable(line.getSubcommands().get(name)).stream())

@@ -7,21 +7,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
-import porebench.evidence.CardState;
 import porebench.evidence.Evidence;
-import porebench.evidence.Moments;
-import porebench.evidence.paper.CardSeal;
+import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Profile;
 import porebench.record.CardPrint;
-import porebench.record.FactorIssue;
-import porebench.record.Laboratory;
-import porebench.record.RecordKind;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
+import porebench.record.book.Progress;
 import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
@@ -82,18 +79,20 @@ public final class CardHandout {
      */
     public record Handed(FactorCard card, CardPrint print) {}
 
-    /**
-     * A card that may leave, as it is or marked.
-     *
-     * @param card the card
-     * @param profile the rules of its mix
-     */
-    private record Allowed(FactorCard card, Profile profile) {}
-
     /** Writes a card to a file; the answer has no value when nothing was written. */
     public Answer<Handed> toFile(Wish wish, OutputFile file) {
         return toFile(
                 wish, wish.paper().symbol(), file, (card, profile) -> press.ready(card, wish.paper(), locale, file));
+    }
+
+    /** Writes a card to a file in languages of its own: one, or two side by side. */
+    public Answer<Handed> toFile(Wish wish, List<PaperLanguage> languages, OutputFile file) {
+        CardLook look = new CardLook(wish.paper().card().orElseThrow(), languages, Optional.empty(), 1);
+        return toFile(
+                wish,
+                look.form(),
+                file,
+                (card, profile) -> press.ready(List.of(card), look, file, Progress.UNHEARD));
     }
 
     /**
@@ -103,11 +102,11 @@ public final class CardHandout {
      * @param making makes it ready
      */
     Answer<Handed> toFile(Wish wish, String form, OutputFile file, BiFunction<FactorCard, Profile, Waiting> making) {
-        Answer<Allowed> allowed = card(wish);
+        Answer<CardGate.Allowed> allowed = card(wish);
         if (allowed.value().isEmpty()) {
             return Answer.refused(allowed.problems());
         }
-        Allowed known = allowed.value().get();
+        CardGate.Allowed known = allowed.value().get();
         try (Waiting waiting = making.apply(known.card(), known.profile())) {
             String destination = CardPrint.toFile(file.path(), known.card().isMarked());
             return let(wish, form, Answer.of(known.card(), allowed.problems()), destination, waiting);
@@ -123,11 +122,11 @@ public final class CardHandout {
     /** Asks for a printer and prints a card in another form, as {@link #toFile(Wish, String, OutputFile, BiFunction)}. */
     Optional<Answer<Handed>> toPrinter(
             Wish wish, String form, BiFunction<FactorCard, Profile, Optional<Waiting>> making) {
-        Answer<Allowed> allowed = card(wish);
+        Answer<CardGate.Allowed> allowed = card(wish);
         if (allowed.value().isEmpty()) {
             return Optional.of(Answer.refused(allowed.problems()));
         }
-        Allowed known = allowed.value().get();
+        CardGate.Allowed known = allowed.value().get();
         return making.apply(known.card(), known.profile()).map(ready -> {
             try (Waiting waiting = ready) {
                 String destination = CardPrint.toPrinter(known.card().isMarked());
@@ -136,54 +135,11 @@ public final class CardHandout {
         });
     }
 
-    private Answer<Allowed> card(Wish wish) {
-        Optional<Evidence> found = Evidence.of(book, wish.mixId());
-        if (found.isEmpty()) {
-            return refused(Problem.error(
-                    "mixId",
-                    "book.not-there",
-                    RecordKind.MIX.word(),
-                    wish.mixId().text()));
-        }
-        Evidence evidence = found.get();
-        Optional<FactorIssue> inForce = evidence.inForceAt(wish.moment());
-        Optional<FactorIssue> issue = wish.revision().isEmpty() && inForce.isPresent()
-                ? inForce
-                : evidence.issues().stream()
-                        .map(Version::value)
-                        .filter(FactorIssue::isIssue)
-                        .filter(one -> wish.revision()
-                                .map(number -> one.revision() == number)
-                                .orElse(wish.marked()))
-                        .reduce((earlier, later) -> later);
-        return issue.map(one -> card(wish, evidence, one)).orElseGet(() -> none(wish, evidence));
-    }
-
-    private static Answer<Allowed> none(Wish wish, Evidence evidence) {
-        return refused(Problem.error(
-                "factor",
-                "issue.none-in-force",
-                evidence.mix().value().id().text(),
-                Moments.said(evidence.issues(), wish.moment())));
-    }
-
-    private Answer<Allowed> card(Wish wish, Evidence evidence, FactorIssue issue) {
-        Optional<Problem> refusal = CardState.refusal(evidence, issue, wish.moment());
-        if (refusal.isPresent() && !wish.marked()) {
-            return refused(refusal.get());
-        }
-        Optional<Laboratory> laboratory =
-                book.latest(Laboratory.class, Laboratory.ID).map(Version::value);
-        return Answer.of(
-                new Allowed(
-                        FactorCard.of(evidence, issue, laboratory, book.head(), wish.moment())
-                                .sealedBy(CardSeal.of(book, issue)),
-                        evidence.profile()),
-                refusal.stream().map(Problem::asWarning).toList());
-    }
-
-    private static Answer<Allowed> refused(Problem problem) {
-        return Answer.refused(List.of(problem));
+    private Answer<CardGate.Allowed> card(Wish wish) {
+        return Evidence.of(book, wish.mixId())
+                .map(evidence ->
+                        new CardGate(book).card(evidence, wish.revision(), wish.marked(), wish.moment()))
+                .orElseGet(() -> Answer.refused(List.of(CardGate.notThere(wish.mixId()))));
     }
 
     private Answer<Handed> let(
@@ -213,7 +169,7 @@ public final class CardHandout {
             waiting.release();
             return handed;
         } catch (RuntimeException failure) {
-            return Answer.refused(notReleased(wish, handed.value().orElseThrow().print(), words(failure)));
+            return Answer.refused(notReleased(wish, handed.value().orElseThrow().print(), words(failure, locale)));
         }
     }
 
@@ -225,14 +181,15 @@ public final class CardHandout {
                     book.latest(CardPrint.class, print.recordId()).orElseThrow();
             problems.addAll(book.keep(List.of(Draft.correcting(recorded, print.notReleased())), wish.who(), failure));
         } catch (RuntimeException alsoFailed) {
-            problems.add(Problem.error("out", "card.not-corrected", print.recordId(), words(alsoFailed)));
+            problems.add(Problem.error("out", "card.not-corrected", print.recordId(), words(alsoFailed, locale)));
         }
         String code = problems.isEmpty() ? "card.not-released" : "card.not-released-but-recorded";
         problems.add(0, Problem.error("out", code, print.recordId(), failure));
         return problems;
     }
 
-    private String words(RuntimeException failure) {
+    /** Returns what is to be said of a failure. */
+    static String words(RuntimeException failure, Locale locale) {
         if (failure instanceof Spoken spoken) {
             return spoken.say(locale);
         }

@@ -25,7 +25,7 @@ public final class OutputRefused extends RuntimeException implements Spoken {
     }
 
     /** Refuses when there is any problem. */
-    static void unlessNone(List<Problem> problems) {
+    public static void unlessNone(List<Problem> problems) {
         if (!problems.isEmpty()) {
             throw new OutputRefused(problems);
         }

@@ -36,8 +36,10 @@ import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Answer;
+import porebench.method.Problem;
 import porebench.port.NoPrinter;
 import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
 import porebench.port.Paper;
 import porebench.port.Picture;
 import porebench.port.Press;
@@ -134,10 +136,12 @@ public final class PdfPress implements Press {
             try (CardSheets sheets =
                     new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
                 int done = 0;
+                List<Problem> refused = new ArrayList<>();
                 for (FactorCard card : cards) {
                     progress.at(Progress.Stage.PRINTING, done++, cards.size());
-                    sheets.add(card);
+                    refused.addAll(sheets.add(card));
                 }
+                OutputRefused.unlessNone(refused);
             }
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
             document.save(pdf);

@@ -85,7 +85,7 @@ class TextsTest {
                 .flatMap(reason -> Stream.of("stats." + reason.symbol(), "interlab." + reason.symbol()))
                 .forEach(used::add);
         String families =
-                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|cardcheck|page|photo|register|import"
+                "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|cards|cardcheck|page|photo|register|import"
                         + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group|recall|holds";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());

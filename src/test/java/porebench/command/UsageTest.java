@@ -131,6 +131,7 @@ class UsageTest {
                         "forecast",
                         "issue",
                         "card",
+                        "cards",
                         "field-sheet",
                         "page",
                         "page-readings",

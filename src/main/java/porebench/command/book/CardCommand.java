@@ -34,6 +34,9 @@ public final class CardCommand extends BookCommand {
     @Mixin
     private final Keeper who = new Keeper();
 
+    @Mixin
+    private final CardLanguages languages = new CardLanguages();
+
     @Option(names = "--marked")
     private boolean marked;
 
@@ -46,12 +49,16 @@ public final class CardCommand extends BookCommand {
 
     @Override
     protected CommandOutcome carryOut() {
+        if (languages.problem().isPresent()) {
+            return CommandOutcome.refused(languages.problem().get());
+        }
         try (LabBook book = open()) {
             String name = who.name(here());
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
             Answer<CardHandout.Handed> answer = handout.toFile(
                     new CardHandout.Wish(
                             mixId, Optional.empty(), paper, marked, here().now(), name, words().get("card.why")),
+                    languages.chosen(here()),
                     whereTo.file(out));
             CommandOutcome outcome = answer.value()
                     .map(handed -> CommandOutcome.done(new CardReport(handed), answer.problems()))

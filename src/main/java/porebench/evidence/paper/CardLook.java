@@ -2,6 +2,7 @@ package porebench.evidence.paper;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import porebench.quantity.Require;
 import porebench.quantity.Symbolic;
 
@@ -64,6 +65,14 @@ public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sh
     /** A card on a page of its own in one language. */
     public static CardLook of(CardSize size, PaperLanguage language) {
         return new CardLook(size, List.of(language), Optional.empty(), 1);
+    }
+
+    /** Returns what is recorded as the paper of such a card: its size, two languages by their tags, the sheet it is cut from. */
+    public String form() {
+        String both = languages.size() == 1
+                ? ""
+                : languages.stream().map(PaperLanguage::symbol).collect(Collectors.joining("+", " ", ""));
+        return size.symbol() + both + sheet.map(one -> " on " + one.symbol()).orElse("");
     }
 
     /** Returns how many faces of this size lie side by side: front and back of a wallet card, otherwise the languages. */

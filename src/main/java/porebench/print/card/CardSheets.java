@@ -72,9 +72,10 @@ public final class CardSheets implements AutoCloseable {
     /**
      * Adds a card.
      *
-     * @throws OutputRefused if what a person works by does not fit a card of this size
+     * @return why there is none: what a person works by does not fit a card of this size, and the document is then to be thrown away;
+     *     empty when it was added
      */
-    public void add(FactorCard card) throws IOException {
+    public List<Problem> add(FactorCard card) throws IOException {
         if (onPage == places.count()) {
             close();
             stream = page();
@@ -88,10 +89,15 @@ public final class CardSheets implements AutoCloseable {
             stream.saveGraphicsState();
             stream.transform(Matrix.getTranslateInstance((float) (left + (below ? 0 : which * face)), (float)
                     (bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0))));
-            face(card, languages.get(which));
+            try {
+                face(card, languages.get(which));
+            } catch (OutputRefused tooMuch) {
+                return tooMuch.problems();
+            }
             stream.restoreGraphicsState();
         }
         marks(left, bottom);
+        return List.of();
     }
 
     private void face(FactorCard card, Words words) throws IOException {

@@ -1,0 +1,153 @@
+package porebench.command.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.command.LabFiles;
+import porebench.command.Terminal;
+import porebench.command.Terminal.Said;
+import porebench.record.CardPrint;
+import porebench.record.FactorIssue;
+import porebench.record.FactorOrigin;
+import porebench.record.book.Draft;
+import porebench.record.book.LabBook;
+import porebench.record.book.Version;
+import porebench.store.SqliteShelf;
+
+/** Cards by the command line, of a lab book with one factor in force; the day is 1 July 2026. */
+class CardsCommandTest {
+    @TempDir
+    Path folder;
+
+    private Terminal terminal;
+
+    @BeforeEach
+    void begin() {
+        terminal = new Terminal(folder);
+        LabFiles.beginBook(folder, terminal);
+        LabFiles.write(folder, "issues.csv", LabFiles.issue("2026-06-10", "2027-06-10"));
+        assertThat(terminal.json("import", "--book", "lab.book", "issues.csv").status())
+                .isZero();
+        try (LabBook book = book()) {
+            Version<FactorIssue> version =
+                    book.latest(FactorIssue.class, "M-1/r1").orElseThrow();
+            FactorIssue issue = version.value();
+            book.keep(
+                    List.of(Draft.correcting(version, issue.on(issue.grounds().from(FactorOrigin.CONFIRMED)))),
+                    "Ada Test",
+                    "looked at");
+        }
+    }
+
+    private LabBook book() {
+        return new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"));
+    }
+
+    private static String[] with(String command, String... more) {
+        List<String> arguments = new ArrayList<>(List.of(command, "--book", "lab.book"));
+        arguments.addAll(List.of(more));
+        return arguments.toArray(String[]::new);
+    }
+
+    private Said cards(String... more) {
+        return terminal.json(with("cards", more));
+    }
+
+    private String text(String file) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(file).toFile())) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void cardsOfAllMixesInForceAreWrittenAndRecorded() throws IOException {
+        Said said = cards("--out", "all.pdf", "--who", "Ada");
+        assertThat(said.status()).isZero();
+        assertThat(said.json())
+                .containsEntry("cardsMade", 1)
+                .containsEntry("paper", "A6")
+                .containsEntry("language", "en")
+                .containsEntry("path", folder.resolve("all.pdf").toString());
+        assertThat(said.list("cards")).singleElement().satisfies(card -> assertThat(card)
+                .containsEntry("card", "M-1/r1/1")
+                .containsEntry("mixId", "M-1")
+                .containsEntry("revision", 1)
+                .containsEntry("number", 1)
+                .containsEntry("recheckBy", "2027-06-10")
+                .containsEntry("state", "in-force"));
+        assertThat(text("all.pdf")).contains("M-1", "SUBTRACT");
+        try (LabBook book = book()) {
+            Version<CardPrint> print =
+                    book.latest(CardPrint.class, "M-1/r1/1").orElseThrow();
+            assertThat(print.stamp().who()).isEqualTo("Ada");
+            assertThat(print.stamp().why()).isEqualTo("Cards printed from the command line");
+        }
+    }
+
+    @Test
+    void saysInWordsWhatItMade() {
+        Said said = terminal.in(Locale.forLanguageTag("es")).run(with("cards", "--out", "all.pdf"));
+        assertThat(said.out()).contains("Tarjetas escritas: 1", "M-1/r1/1", "0,4");
+    }
+
+    @Test
+    void languagesSizesAndSheetsAreThoseAskedFor() throws IOException {
+        assertThat(cards("--out", "two.pdf", "--language", "fr+DE", "--paper", "wallet", "--sheet", "letter")
+                        .json())
+                .containsEntry("language", "fr+de")
+                .containsEntry("paper", "wallet");
+        assertThat(text("two.pdf")).contains("ABZIEHEN", "SOUSTRAIRE");
+        assertThat(cards("--out", "one.pdf", "--sheet", "A4", "--per-sheet", "1").status())
+                .isZero();
+        try (LabBook book = book()) {
+            assertThat(book.latest(CardPrint.class))
+                    .extracting(print -> print.value().paper())
+                    .containsExactly("wallet fr+de on letter", "A6 on A4");
+        }
+    }
+
+    @Test
+    void aSingleCardHasALanguageOfItsOwnToo() throws IOException {
+        assertThat(terminal.json(with("card", "--mix-id", "M-1", "--out", "de.pdf", "--language", "de"))
+                        .status())
+                .isZero();
+        assertThat(text("de.pdf")).contains("ABZIEHEN").doesNotContain("SUBTRACT");
+        assertThat(terminal.json(with("card", "--mix-id", "M-1", "--out", "both.pdf", "--language", "en+es-419"))
+                        .json())
+                .containsEntry("paper", "A6 en+es-419");
+        assertThat(text("both.pdf")).contains("SUBTRACT", "RESTAR");
+        assertThat(terminal.json(with("card", "--mix-id", "M-1", "--out", "x.pdf", "--language", "en+en"))
+                        .codes())
+                .containsExactly("cards.languages");
+    }
+
+    @Test
+    void refusesWithWordsAndWritesNothing() {
+        assertThat(cards("--out", "x.pdf", "--language", "en+de+fr", "--per-sheet", "2")
+                        .codes())
+                .containsExactly("cards.languages", "cards.no-sheet");
+        assertThat(cards("--out", "x.pdf", "--sheet", "A4", "--per-sheet", "0").codes())
+                .containsExactly("command.not-positive");
+        assertThat(cards("--out", "x.pdf", "--mix-id", "M-1", "--mix-id", "M-9").codes())
+                .containsExactly("book.not-there");
+        assertThat(cards("--out", "x.pdf", "--plant", "North", "--recall").codes())
+                .containsExactly("cards.no-plant", "cards.none-recalled");
+        assertThat(cards("--out", "x.pdf", "--language", "it").status()).isEqualTo(2);
+        assertThat(folder.resolve("x.pdf")).doesNotExist();
+        Said some = cards("--out", "x.pdf", "--mix-id", "M-9", "--mix-id", "M-1", "--leave-out");
+        assertThat(some.status()).isZero();
+        assertThat(some.codes()).containsExactly("book.not-there");
+        assertThat(Files.exists(folder.resolve("x.pdf"))).isTrue();
+    }
+}
