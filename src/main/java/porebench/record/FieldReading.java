@@ -89,6 +89,36 @@ public record FieldReading(
         return struckBecause.isEmpty();
     }
 
+    /** Returns the same reading under another name. */
+    public FieldReading named(ReadingId other) {
+        return with(other, readAt, keptBecause, struckBecause);
+    }
+
+    /** Returns the same reading of another moment. */
+    public FieldReading at(LocalDateTime moment) {
+        return with(id, moment, keptBecause, struckBecause);
+    }
+
+    /** Returns the same reading kept for a reason; for none where nothing about it is doubted. */
+    public FieldReading keptFor(Optional<String> reason) {
+        return with(id, readAt, reason, struckBecause);
+    }
+
+    /** Returns the same reading struck for a reason: it stays visible and does not count. */
+    public FieldReading struck(String reason) {
+        return with(id, readAt, keptBecause, Optional.of(reason));
+    }
+
+    /** Returns the same reading counting again. */
+    public FieldReading standing() {
+        return with(id, readAt, keptBecause, Optional.empty());
+    }
+
+    private FieldReading with(ReadingId name, LocalDateTime moment, Optional<String> kept, Optional<String> struck) {
+        return new FieldReading(
+                name, mixId, moment, truck, meterId, gaugePercent, density, temperatureCelsius, remarks, kept, struck);
+    }
+
     @Override
     public RecordKind kind() {
         return RecordKind.FIELD_READING;

@@ -26,6 +26,7 @@ import porebench.record.column.CalibrationColumns;
 import porebench.record.column.Column;
 import porebench.record.column.Columns;
 import porebench.record.column.EquipmentColumns;
+import porebench.record.column.FieldReadingColumns;
 import porebench.record.column.GroupColumns;
 import porebench.record.column.MeasurementColumns;
 import porebench.record.column.MeterColumns;
@@ -56,6 +57,8 @@ class BundlesTest {
                     ProductionColumns.ALL),
             "trial",
             Map.of("trial", TrialColumns.ALL),
+            "field",
+            Map.of("reading", FieldReadingColumns.ALL),
             "meter",
             Map.of(
                     "calibration",
@@ -122,6 +125,9 @@ class BundlesTest {
 
     /** What a form does not ask for because the page knows it. */
     private static final Set<Column<?, ?>> NOT_TYPED = Set.of(
+            FieldReadingColumns.ID,
+            FieldReadingColumns.KEPT_BECAUSE,
+            FieldReadingColumns.STRUCK_BECAUSE,
             MeasurementColumns.ID,
             MeasurementColumns.SOURCE,
             CalibrationColumns.METER,

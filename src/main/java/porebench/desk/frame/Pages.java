@@ -16,6 +16,7 @@ import porebench.desk.budget.BudgetSection;
 import porebench.desk.change.ChangeSection;
 import porebench.desk.change.RiskSection;
 import porebench.desk.factor.FactorPage;
+import porebench.desk.field.FieldPage;
 import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsModel;
@@ -135,6 +136,13 @@ public record Pages(
                                 "register",
                                 "production.title",
                                 () -> new ProductionPage(desk, openMix)),
+                        late(
+                                desk,
+                                settings,
+                                "readings",
+                                "field",
+                                "page.title",
+                                () -> new FieldPage(desk, openMix, ways, settings)),
                         late(
                                 desk,
                                 settings,

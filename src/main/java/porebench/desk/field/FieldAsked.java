@@ -1,0 +1,26 @@
+package porebench.desk.field;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import porebench.desk.Question;
+import porebench.desk.Reading;
+import porebench.record.id.MixId;
+
+/**
+ * Asks for the readings of some days, the newest first, with what is made of each.
+ *
+ * @param first the first day
+ * @param last the last day
+ * @param mix the mix; empty for those of all mixes
+ * @param isGuarded whether they are judged with a guard band
+ * @param locale the language of verdicts
+ */
+record FieldAsked(LocalDate first, LocalDate last, Optional<MixId> mix, boolean isGuarded, Locale locale)
+        implements Question<List<FieldLine>> {
+    @Override
+    public List<FieldLine> answer(Reading seen) {
+        return FieldRows.of(seen, this);
+    }
+}

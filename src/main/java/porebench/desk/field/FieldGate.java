@@ -1,0 +1,50 @@
+package porebench.desk.field;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import porebench.desk.Question;
+import porebench.desk.Reading;
+import porebench.method.Problem;
+import porebench.record.FieldReading;
+
+/**
+ * Asks what is against a reading that was typed, and what it comes to.
+ *
+ * @param reading the reading as typed
+ * @param isNew whether it is new, so that it is given a name
+ * @param isGuarded whether it is judged with a guard band
+ * @param now the moment, by the laboratory's clock
+ * @param locale the language of the verdict
+ */
+record FieldGate(FieldReading reading, boolean isNew, boolean isGuarded, LocalDateTime now, Locale locale)
+        implements Question<FieldGate.Held> {
+    /**
+     * What was found.
+     *
+     * @param reading the reading as it can be kept
+     * @param problems what is wrong with it or doubtful
+     * @param air what is made of it; empty where it is marked
+     * @param marks why it is marked and not corrected
+     */
+    record Held(FieldReading reading, List<Problem> problems, Optional<FieldLine.Air> air, List<Problem> marks) {
+        Held {
+            problems = List.copyOf(problems);
+            marks = List.copyOf(marks);
+        }
+
+        List<Problem> errors() {
+            return problems.stream().filter(Problem::isError).toList();
+        }
+
+        List<Problem> doubts() {
+            return problems.stream().filter(problem -> !problem.isError()).toList();
+        }
+    }
+
+    @Override
+    public Held answer(Reading seen) {
+        return FieldRows.held(seen, this);
+    }
+}

@@ -1,0 +1,141 @@
+package porebench.desk.field;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import porebench.desk.Refused;
+import porebench.method.Problem;
+import porebench.record.FieldReading;
+import porebench.record.SampleReadings;
+import porebench.record.book.Draft;
+import porebench.record.id.MixId;
+
+/** The list of readings: four of two mixes that are kept for this, the last of them 40 days ago. Today is 25 November 2026. */
+class FieldsModelTest {
+    private FieldDesk made;
+    private FieldsModel model;
+
+    @BeforeEach
+    void begin() {
+        made = new FieldDesk();
+        List<Draft> drafts = new ArrayList<>();
+        drafts.add(at("a", "HG-107", LocalDateTime.of(2026, 11, 25, 8, 0)));
+        drafts.add(at("b", "HG-108", LocalDateTime.of(2026, 11, 24, 8, 0)));
+        drafts.add(at("c", "HG-107", LocalDateTime.of(2026, 10, 27, 0, 0)));
+        drafts.add(at("d", "HG-107", LocalDateTime.of(2026, 10, 26, 23, 59)));
+        assertThat(made.book.keep(drafts, "N. Orrin", "a day at the loads")).isEmpty();
+        made.desk.refresh();
+        model = made.model();
+    }
+
+    private static Draft at(String id, String mix, LocalDateTime moment) {
+        return Draft.of(SampleReadings.plain(id, mix, "5.5").at(moment));
+    }
+
+    private List<String> ids() {
+        return model.lines().stream()
+                .map(FieldLine::id)
+                .filter(id -> id.length() == 1)
+                .toList();
+    }
+
+    @Test
+    void thirtyDaysAreOnViewTheNewestFirst() {
+        assertThat(model.first()).isEqualTo("2026-10-27");
+        assertThat(model.last()).isEqualTo("2026-11-25");
+        assertThat(ids()).containsExactly("a", "b", "c");
+        assertThat(model.isLooking()).isFalse();
+    }
+
+    @Test
+    void otherDaysAndOneMixAreShown() {
+        model.typeFirst("2026-10-26");
+        assertThat(ids()).containsExactly("a", "b", "c", "d");
+        model.typeLast("2026-11-24");
+        assertThat(ids()).containsExactly("b", "c", "d");
+        model.typeMix(" HG-107 ");
+        assertThat(ids()).containsExactly("c", "d");
+        model.showMix(new MixId("HG-108"));
+        assertThat(model.mix()).isEqualTo("HG-108");
+        assertThat(ids()).containsExactly("b");
+    }
+
+    @Test
+    void daysThatAreNoneAreSaidAndWhatWasOnViewStays() {
+        model.lines();
+        model.typeFirst("26 October");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("form.not-a-date");
+        assertThat(ids()).containsExactly("a", "b", "c");
+        model.typeFirst("2026-11-26");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("readings.days-turned");
+        model.typeFirst("0026-11-25");
+        assertThat(model.problems()).extracting(Problem::code).containsExactly("form.year-impossible");
+        model.typeFirst("2026-11-25");
+        assertThat(model.problems()).isEmpty();
+        assertThat(ids()).containsExactly("a");
+    }
+
+    @Test
+    void theGuardBandIsOffUntilSomebodyWantsItAndIsRemembered() {
+        assertThat(model.isGuarded()).isFalse();
+        model.guard(true);
+        assertThat(made.model().isGuarded()).isTrue();
+        model.guard(false);
+        assertThat(made.model().isGuarded()).isFalse();
+    }
+
+    @Test
+    void aReadingIsStruckForAReasonAndCountsAgain() {
+        assertThat(Refused.by(out -> model.strike("nobody is chosen", out))).isEmpty();
+        assertThat(model.versions()).isEmpty();
+        model.choose(Optional.of("a"));
+        assertThat(model.chosen().orElseThrow().isStruck()).isFalse();
+        assertThat(Refused.by(out -> model.strike("the clamp leaked", out))).isEmpty();
+        assertThat(model.chosen().orElseThrow().isStruck()).isTrue();
+        assertThat(model.chosen().orElseThrow().isMarked()).isFalse();
+        FieldReading struck =
+                made.book.latest(FieldReading.class, "a").orElseThrow().value();
+        assertThat(struck.struckBecause()).contains("the clamp leaked");
+        assertThat(model.versions()).hasSize(2);
+        assertThat(Refused.by(out -> model.restore("it held", out))).isEmpty();
+        assertThat(made.book
+                        .latest(FieldReading.class, "a")
+                        .orElseThrow()
+                        .value()
+                        .counts())
+                .isTrue();
+        assertThat(made.book.history(FieldReading.class, "a")).hasSize(3);
+    }
+
+    @Test
+    void whatOneVersionSaysDifferentlyIsSaid() {
+        FieldReading one = SampleReadings.plain("a", "HG-107", "5.5");
+        FieldReading other = SampleReadings.plain("a", "HG-107", "5.6");
+        assertThat(model.changes(one, other)).isEqualTo("gauge reading: 5.5, now 5.6");
+        assertThat(model.changes(one, one)).isEmpty();
+    }
+
+    @Test
+    void aCorrectionBeginsWithTheChosenReading() {
+        model.correct();
+        assertThat(model.entry().isNew()).isTrue();
+        model.choose(Optional.of("b"));
+        model.correct();
+        assertThat(model.entry().base().orElseThrow().value().recordId()).isEqualTo("b");
+    }
+
+    @Test
+    void withoutALabBookNothingIsOnView() {
+        assertThat(model.summary()).contains("Struck: 0.");
+        model.lines();
+        made.desk.turnAway();
+        assertThat(model.lines()).isEmpty();
+        assertThat(model.summary()).isEqualTo("No lab book is open.");
+        assertThat(model.isLooking()).isFalse();
+    }
+}

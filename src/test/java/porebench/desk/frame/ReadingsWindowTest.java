@@ -1,0 +1,141 @@
+package porebench.desk.frame;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import porebench.desk.EventThread;
+import porebench.desk.Keys;
+import porebench.desk.Named;
+import porebench.desk.NeedsDisplay;
+import porebench.desk.ScriptedAsker;
+import porebench.record.FieldReading;
+import porebench.record.book.Belonging;
+import porebench.record.id.MixId;
+
+/** Field readings entered by the keyboard alone in a started window, work beside the event thread. */
+@NeedsDisplay
+class ReadingsWindowTest {
+    @RegisterExtension
+    final EventThread events = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private final ScriptedAsker asker = new ScriptedAsker();
+    private StartedWindow started;
+    private WorkbenchFrame window;
+    private Keys keys;
+
+    @BeforeEach
+    void openTheDemo() throws Exception {
+        keys = new Keys();
+        started = new StartedWindow(folder, asker);
+        started.startWith(null);
+        window = started.window();
+        EventThread.run(() -> window.openMix(new MixId("HG-104")));
+        assertThat(EventThread.comes(() -> window.desk()
+                        .selected()
+                        .filter(new MixId("HG-104")::equals)
+                        .isPresent()))
+                .isTrue();
+        EventThread.run(() -> window.turnTo(window.pages().named("readings").orElseThrow()));
+    }
+
+    @AfterEach
+    void close() throws Exception {
+        EventThread.run(() -> window.current().dropDraft());
+        started.close();
+        assertThat(asker.failures).isEmpty();
+    }
+
+    private <T extends Component> T named(Class<T> type, String name) {
+        return Named.in(window.current().component(), type, name);
+    }
+
+    private static String focused() {
+        return Optional.ofNullable(
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner())
+                .map(Component::getName)
+                .orElse("");
+    }
+
+    /** Strikes a text and Enter after it, waiting for nothing. */
+    private void strike(String text) {
+        for (char c : text.toCharArray()) {
+            if (Character.isUpperCase(c)) {
+                keys.strike(KeyEvent.VK_SHIFT, KeyEvent.getExtendedKeyCodeForChar(c));
+            } else {
+                keys.strike(KeyEvent.getExtendedKeyCodeForChar(c));
+            }
+        }
+        keys.strike(KeyEvent.VK_ENTER);
+    }
+
+    private List<FieldReading> kept() {
+        return DemoDesk.aside(() -> window.desk().book().latestOf(Belonging.READINGS_OF_MIX, "HG-104").stream()
+                .map(version -> version.value())
+                .filter(reading -> reading.remarks().startsWith("seen"))
+                .toList());
+    }
+
+    @Test
+    void threeReadingsAreStruckInOneGoAndNoKeyIsLostOrLandsElsewhere() throws Exception {
+        int before = kept().size();
+        Keys.bringTo(() -> named(JComponent.class, "mixId"));
+        EventThread.run(() -> named(JTextField.class, "mixId").selectAll());
+        strike("HG-104");
+        for (String load : List.of("11", "12", "13")) {
+            strike(load);
+            strike("5.4");
+            strike("2310");
+            strike("19.5");
+            strike("seen " + load);
+        }
+        assertThat(EventThread.comes(() -> named(JTable.class, "readings.table").getRowCount() >= 3
+                        && named(JTextField.class, "truck").getText().isEmpty()))
+                .isTrue();
+        assertThat(EventThread.comes(() -> kept().size() == before + 3)).isTrue();
+        assertThat(kept())
+                .extracting(FieldReading::truck, FieldReading::remarks)
+                .containsExactlyInAnyOrder(tuple("11", "seen 11"), tuple("12", "seen 12"), tuple("13", "seen 13"));
+        for (FieldReading reading : kept()) {
+            assertThat(reading.gaugePercent()).isEqualByComparingTo("5.4");
+            assertThat(reading.density().orElseThrow()).hasToString("2310 kg/m3");
+            assertThat(reading.temperatureCelsius().orElseThrow()).isEqualByComparingTo("19.5");
+            assertThat(reading.keptBecause()).isEmpty();
+        }
+    }
+
+    @Test
+    void aReadingThatCannotBeReadIsNotSavedAndTheCaretGoesThere() throws Exception {
+        int before = kept().size();
+        Keys.bringTo(() -> named(JComponent.class, "truck"));
+        strike("14");
+        assertThat(EventThread.comes(() -> focused().equals("gauge"))).isTrue();
+        EventThread.run(() -> named(AbstractButton.class, "reading.save").doClick());
+        assertThat(EventThread.comes(() -> focused().equals("gauge"))).isTrue();
+        assertThat(EventThread.comes(
+                        () -> named(JComponent.class, "gauge.message").isShowing()))
+                .isTrue();
+        assertThat(kept()).hasSize(before);
+        EventThread.run(() -> named(AbstractButton.class, "reading.clear").doClick());
+        assertThat(EventThread.comes(
+                        () -> named(JTextField.class, "truck").getText().isEmpty()))
+                .isTrue();
+    }
+}
