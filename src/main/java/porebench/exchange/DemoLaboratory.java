@@ -76,6 +76,10 @@ public final class DemoLaboratory implements DemoBook {
             "New factors, production and a plan of tests",
             in("new-ledge", "factor-issues.csv", "production.csv", "test-plans.csv"));
 
+    /** Its cards on paper: with trucks, crews and a plant, one of them still out on a factor that was replaced, one lost, one back. */
+    private static final Step CARDS =
+            new Step("Factor cards and who holds them", in("cards", "card-prints.csv", "card-steps.csv"));
+
     /** What is loaded and kept at once. */
     private record Step(String why, List<String> files) {}
 
@@ -85,7 +89,7 @@ public final class DemoLaboratory implements DemoBook {
 
     /** Returns the names of the demo's files, in the order in which they are loaded. */
     static List<String> files() {
-        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE, DECIDED)
+        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE, DECIDED, CARDS)
                 .flatMap(step -> step.files().stream())
                 .toList();
     }
@@ -98,6 +102,12 @@ public final class DemoLaboratory implements DemoBook {
         load(book, NEW_LEDGE);
         DemoDecisions.decide(book);
         load(book, DECIDED);
+        handOut(book);
+    }
+
+    /** Hands out the cards of the first mixes. */
+    static void handOut(LabBook book) {
+        load(book, CARDS);
     }
 
     /** Fills a lab book with the first eight mixes alone. */

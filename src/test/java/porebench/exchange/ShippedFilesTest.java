@@ -49,6 +49,7 @@ class ShippedFilesTest {
         List<Path> demo = new ArrayList<>(files(DEMO));
         demo.addAll(files(DEMO.resolve("airfield")));
         demo.addAll(files(DEMO.resolve("new-ledge")));
+        demo.addAll(files(DEMO.resolve("cards")));
         assertThat(demo.stream().map(ShippedFilesTest::nameInDemo))
                 .containsExactlyInAnyOrderElementsOf(DemoLaboratory.files());
         for (Path file : demo) {
