@@ -3,6 +3,7 @@ package porebench.evidence.custody;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -30,14 +31,15 @@ public record CardActs(CardStep.Act act, Optional<CardHolder> holder, LocalDateT
     public Answer<List<CardStep>> steps(Custody custody, List<String> names) {
         List<CardStep> steps = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
+        Map<String, HeldCard> cards = custody.byName();
         for (String name : names.stream().distinct().toList()) {
-            Optional<HeldCard> card = custody.card(name);
+            Optional<HeldCard> card = Optional.ofNullable(cards.get(name));
             if (card.isEmpty()) {
                 problems.add(Problem.error("card", "custody.no-such-card", name));
             } else {
                 CardStep step = next(card.get());
                 problems.addAll(CardSteps.check(card.get().print(), card.get().steps(), step, custody.at()));
-                gone(card.get()).ifPresent(problems::add);
+                gone(card.get(), step).ifPresent(problems::add);
                 steps.add(step);
             }
         }
@@ -50,15 +52,21 @@ public record CardActs(CardStep.Act act, Optional<CardHolder> holder, LocalDateT
                 print.mixId(), print.revision(), print.number(), card.steps().size() + 1, act, holder, at, by, remark);
     }
 
-    /** A card whose factor no longer holds goes to nobody; that it went all the same is kept with the reason. */
-    private Optional<Problem> gone(HeldCard card) {
-        boolean heldThen = card.since().filter(at::isBefore).isPresent();
-        if (act != CardStep.Act.HANDED_OUT || !card.standing().isRecalled() || heldThen) {
+    /**
+     * Returns what is wrong with handing a card out: one whose factor no longer holds goes to nobody; that it went all the same is
+     * kept with the reason.
+     *
+     * @param card where it is now
+     * @param step what is said of it
+     */
+    public static Optional<Problem> gone(HeldCard card, CardStep step) {
+        boolean heldThen = card.since().filter(step.at()::isBefore).isPresent();
+        if (step.act() != CardStep.Act.HANDED_OUT || !card.standing().isRecalled() || heldThen) {
             return Optional.empty();
         }
         String name = card.print().recordId();
         return Optional.of(
-                remark.isBlank()
+                step.remark().isBlank()
                         ? Problem.error("remark", "custody.factor-gone-without-remark", name)
                         : Problem.warning("card", "custody.factor-gone", name));
     }

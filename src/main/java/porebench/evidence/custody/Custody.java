@@ -1,8 +1,10 @@
 package porebench.evidence.custody;
 
+import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -46,16 +48,34 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                 rows,
                 prints,
                 values(book.latestOf(Belonging.CARD_STEPS_OF_MIX, printed)),
-                values(book.latestOf(Belonging.ISSUES_OF_MIX, printed)),
+                values(book.latestOf(Belonging.ISSUES_OF_MIX, withOtherRevisions(rows, prints))),
                 at);
+    }
+
+    /** Returns the mixes with cards of other revisions than the one in force, of which the line in the register does not tell. */
+    private static List<String> withOtherRevisions(Collection<RegisterRow> rows, List<CardPrint> prints) {
+        Map<MixId, Integer> inForce = new HashMap<>();
+        rows.forEach(row -> row.revision().ifPresent(revision -> inForce.put(row.mixId(), revision)));
+        return prints.stream()
+                .filter(print -> print.revision() != inForce.getOrDefault(print.mixId(), 0))
+                .map(print -> print.mixId().text())
+                .distinct()
+                .toList();
     }
 
     private static <T extends Kept> List<T> values(List<Version<T>> versions) {
         return versions.stream().map(Version::value).toList();
     }
 
-    /** Puts together where cards are. */
-    static Custody of(
+    /**
+     * Puts together where cards are.
+     *
+     * @param rows how their mixes stand in the register at the moment
+     * @param prints the cards
+     * @param steps what happened to them
+     * @param issues the revisions of their mixes; none is needed of a mix whose cards are all of the revision in force
+     */
+    public static Custody of(
             Collection<RegisterRow> rows,
             List<CardPrint> prints,
             List<CardStep> steps,
@@ -112,7 +132,11 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                 since = row.uncoveredSince().map(day -> day.atStartOfDay());
             }
         }
-        return new HeldCard(print, steps, place, standing, since, row.title(), own.map(FactorIssue::factorPercent));
+        boolean isInForce =
+                row.revision().filter(revision -> revision == print.revision()).isPresent();
+        Optional<BigDecimal> factor =
+                own.map(FactorIssue::factorPercent).or(() -> row.factorPercent().filter(any -> isInForce));
+        return new HeldCard(print, steps, place, standing, since, row.title(), factor);
     }
 
     /** Returns the cards that a crew may read. */
@@ -132,10 +156,8 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                 .toList();
     }
 
-    /** Returns a card by the name of its record. */
-    public Optional<HeldCard> card(String name) {
-        return cards.stream()
-                .filter(card -> card.print().recordId().equals(name))
-                .findFirst();
+    /** Returns the cards by the names of their records. */
+    public Map<String, HeldCard> byName() {
+        return cards.stream().collect(Collectors.toMap(card -> card.print().recordId(), card -> card));
     }
 }

@@ -53,6 +53,7 @@ public final class Intake {
     private final LocalDate today;
     private final Touched touched;
     private final TrialIntake trialIntake;
+    private final CustodyIntake custody;
     private final Namesakes namesakes;
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
     private final List<Draft> drafts = new ArrayList<>();
@@ -65,6 +66,7 @@ public final class Intake {
         this.today = today;
         this.touched = new Touched(book, incoming, progress);
         this.trialIntake = new TrialIntake(book, touched, incoming);
+        this.custody = new CustodyIntake(book, this::known, today);
         this.namesakes = new Namesakes(book);
         Touched.inParts(
                 incoming,
@@ -197,7 +199,7 @@ public final class Intake {
             case FACTOR_ISSUE -> issue(one, (FactorIssue) one.value());
             case TEST_PLAN -> unlessWrong(one, PlanIntake.check((TestPlan) one.value(), this::known));
             case CARD_PRINT -> unlessWrong(one, IssueIntake.check((CardPrint) one.value(), this::known));
-            case CARD_STEP -> unlessWrong(one, CustodyIntake.check((CardStep) one.value(), this::known, today));
+            case CARD_STEP -> unlessWrong(one, custody.check((CardStep) one.value()));
             case SHEET_PHOTO -> unlessWrong(one, TrialIntake.photo((SheetPhoto) one.value(), this::known));
             case FACTOR_PROPOSAL -> new ProposalIntake(this::known, touched, isTraining()).take(one, problems);
             case SOURCE_MEASUREMENT ->
