@@ -120,6 +120,26 @@ public record RegisterRow(
                         .orElse(List.of()));
     }
 
+    /** Returns the same line with other matters missing. */
+    public RegisterRow lacking(List<Problem> others) {
+        return new RegisterRow(
+                mixId,
+                title,
+                plant,
+                state,
+                factorPercent,
+                revision,
+                inForceFrom,
+                recheckBy,
+                trials,
+                uncoveredSince,
+                others,
+                terms,
+                group,
+                uncertainty,
+                due);
+    }
+
     /** Returns how many of some mixes have a factor that may be used. */
     public static int covered(List<RegisterRow> rows) {
         return (int) rows.stream().filter(row -> row.state().isUsable()).count();

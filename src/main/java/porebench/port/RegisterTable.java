@@ -30,18 +30,19 @@ public final class RegisterTable {
             "tested_mix_id",
             "expanded_u_pct",
             "coverage_factor",
-            "due");
+            "due",
+            "cards_to_come_back");
 
     private RegisterTable() {}
 
     /** Returns the figures of a list; numbers have a decimal point, dates are written 2026-03-31. Of a training book every row says so. */
     public static DataTable of(RegisterList list) {
         DataTable table = new DataTable(
-                HEADING, list.lines().stream().map(RegisterTable::cells).toList());
+                HEADING, list.lines().stream().map(line -> cells(line, list)).toList());
         return list.isTraining() ? table.simulated() : table;
     }
 
-    private static List<String> cells(RegisterList.Line line) {
+    private static List<String> cells(RegisterList.Line line, RegisterList list) {
         var row = line.row();
         return List.of(
                 row.mixId().text(),
@@ -68,7 +69,8 @@ public final class RegisterTable {
                 or(row.group().map(ground -> ground.testedMix().text())),
                 or(row.uncertainty().expandedPercent().map(BigDecimal::toPlainString)),
                 or(row.uncertainty().coverageFactor().map(BigDecimal::toPlainString)),
-                String.join(BETWEEN, line.due()));
+                String.join(BETWEEN, line.due()),
+                Integer.toString(list.alarms().of(row.mixId()).size()));
     }
 
     private static String or(Optional<?> value) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import porebench.evidence.custody.CardAlarms;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.RegisterList;
@@ -122,7 +123,13 @@ class EffectiveHourTest {
     void aRegisterOnPaperSaysItsHourUnlessItIsForTheWholeDay() {
         for (LocalDateTime moment : List.of(BEFORE, Moments.endOf(NEXT))) {
             RegisterList list = RegisterList.of(
-                    Optional.empty(), moment, List.of(), List.of(), ProblemText.in(Locale.ENGLISH), bench.book.head());
+                    Optional.empty(),
+                    moment,
+                    List.of(),
+                    List.of(),
+                    CardAlarms.NONE,
+                    ProblemText.in(Locale.ENGLISH),
+                    bench.book.head());
             assertThat(list.hour())
                     .isEqualTo(moment.equals(BEFORE) ? Optional.of(BEFORE.toLocalTime()) : Optional.empty());
         }

@@ -9,6 +9,7 @@ import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.ShownUncertainty;
 import porebench.evidence.TrialsBehind;
+import porebench.evidence.custody.CardAlarms;
 import porebench.evidence.paper.RegisterList;
 import porebench.record.FactorTerms;
 import porebench.record.Laboratory;
@@ -53,6 +54,7 @@ public final class Registers {
                 rows,
                 lines + 5,
                 lines / 2,
+                CardAlarms.NONE,
                 Head.of("3f2a91c077de0b1c", 1_234));
     }
 

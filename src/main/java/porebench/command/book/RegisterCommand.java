@@ -24,6 +24,8 @@ import porebench.command.reply.WhereTo;
 import porebench.evidence.FactorState;
 import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.custody.CardAlarms;
+import porebench.evidence.custody.Custody;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.Coverage;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -68,15 +70,17 @@ public final class RegisterCommand extends BookCommand {
             LaboratoryStanding standing =
                     anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
             List<RegisterRow> rows = standing.rows(moment);
-            Optional<Problem> refused = write(book, moment, rows);
+            CardAlarms alarms = CardAlarms.of(Custody.of(book, rows, moment));
+            Optional<Problem> refused = write(book, moment, rows, alarms);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())
-                    : marked(book, CommandOutcome.done(new RegisterReport(day, rows, standing.coverage()), List.of()));
+                    : marked(book, CommandOutcome.done(new RegisterReport(day, alarms.marked(rows), alarms, standing.coverage()), List.of()));
         }
     }
 
     /** Writes the register where that is wanted: as a PDF or as CSV, by the ending of the file's name. */
-    private Optional<Problem> write(LabBook book, LocalDateTime moment, List<RegisterRow> rows) {
+    private Optional<Problem> write(
+            LabBook book, LocalDateTime moment, List<RegisterRow> rows, CardAlarms alarms) {
         if (out == null) {
             return Optional.empty();
         }
@@ -86,6 +90,7 @@ public final class RegisterCommand extends BookCommand {
                 moment,
                 rows,
                 rows,
+                alarms,
                 problemText(),
                 book.head());
         if (name.endsWith(".csv")) {
@@ -102,11 +107,13 @@ public final class RegisterCommand extends BookCommand {
     private final class RegisterReport implements Report {
         private final LocalDate day;
         private final List<RegisterRow> rows;
+        private final CardAlarms alarms;
         private final Coverage coverage;
 
-        RegisterReport(LocalDate day, List<RegisterRow> rows, Coverage coverage) {
+        RegisterReport(LocalDate day, List<RegisterRow> rows, CardAlarms alarms, Coverage coverage) {
             this.day = day;
             this.rows = rows;
+            this.alarms = alarms;
             this.coverage = coverage;
         }
 
@@ -130,6 +137,10 @@ public final class RegisterCommand extends BookCommand {
                     each.whole("mixes", one.mixes());
                     each.whole("covered", one.covered());
                 });
+            });
+            json.group("cardsToComeBack", fields -> {
+                fields.whole("cards", alarms.cards());
+                fields.whole("mixes", alarms.mixes());
             });
             json.list("rows", rows, layout()::json);
         }
@@ -185,6 +196,7 @@ public final class RegisterCommand extends BookCommand {
                             row.group().map(ground -> ground.testedMix().text())))
                     .field((json, row) -> json.date("withoutFactorSince", row.uncoveredSince()))
                     .cell("register.without-since", row -> or(row.uncoveredSince()))
+                    .whole("cardsToComeBack", row -> alarms.of(row.mixId()).size())
                     .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
                     .field((json, row) -> Reply.problems(json, "due", row.due(), problemText()))
                     .cell("register.mix-title", RegisterRow::title);
@@ -197,6 +209,12 @@ public final class RegisterCommand extends BookCommand {
                             "register.covered",
                             Integer.toString(RegisterRow.covered(rows)),
                             Integer.toString(rows.size())));
+            if (alarms.cards() > 0) {
+                page.line(words().get(
+                                "register.alarm",
+                                Integer.toString(alarms.cards()),
+                                Integer.toString(alarms.mixes())));
+            }
             page.gap();
             layout().table(page, rows);
             if (rows.stream().anyMatch(row -> row.group().isPresent())) {

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
+import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.WithoutPrinter;
@@ -60,7 +61,9 @@ final class RegisterActions {
     /** Makes the list of what is on view now; how far the lab book reaches is read beside the event thread. */
     private void list(Consumer<RegisterList> then) {
         List<RegisterRow> rows = shown.get();
-        desk.ask(new Question.HeadOfBook(), head -> then.accept(model.list(rows, head)));
+        desk.ask(
+                new Question.HeadOfBook(),
+                head -> desk.ask(new CardsNow(), found -> then.accept(model.list(rows, found.alarms(), head))));
     }
 
     private Paper paper() {

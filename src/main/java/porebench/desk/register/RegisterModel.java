@@ -4,13 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.chart.factor.CoverageOverTime;
+import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.custody.CardAlarms;
 import porebench.evidence.paper.RegisterList;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -48,9 +51,36 @@ final class RegisterModel {
         wanted = which;
     }
 
-    /** Returns the lines on view. */
+    /** Returns the lines on view; one with cards that are to come back says so first. */
     List<RegisterRow> rows() {
-        return desk.rows().stream().filter(wanted::holds).toList();
+        CardAlarms now = alarms();
+        return now.marked(desk.rows().stream()
+                .filter(row -> wanted.holds(row, now))
+                .toList());
+    }
+
+    /** Returns the cards that are out on a factor that no longer holds; none until they were looked up. */
+    CardAlarms alarms() {
+        return desk.answer(new CardsNow()).map(CardsNow.Found::alarms).orElse(CardAlarms.NONE);
+    }
+
+    /** Says how many cards are to come back, of how many mixes; nothing where none is. */
+    String alarmWords() {
+        CardAlarms now = alarms();
+        return now.cards() == 0
+                ? ""
+                : texts.get("register.alarm", Integer.toString(now.cards()), Integer.toString(now.mixes()));
+    }
+
+    /** Says of a mix how many of its cards are to come back; nothing where none is. */
+    String cardWords(RegisterRow row) {
+        int cards = cardsBack(row);
+        return cards == 0 ? "" : texts.get("register.cards.back", Integer.toString(cards));
+    }
+
+    /** Returns how many cards of a mix are to come back. */
+    int cardsBack(RegisterRow row) {
+        return alarms().of(row.mixId()).size();
     }
 
     void choose(MixId mixId) {
@@ -132,15 +162,26 @@ final class RegisterModel {
      * Returns the register as it is printed.
      *
      * @param shown the lines that are printed, in their order
+     * @param alarms the cards that are to come back, as the lab book says now
      */
-    RegisterList list(List<RegisterRow> shown, Head head) {
+    RegisterList list(List<RegisterRow> shown, CardAlarms alarms, Head head) {
         return RegisterList.of(
                 desk.laboratory(),
                 desk.tools().now(),
                 desk.rows(),
-                shown,
+                unmarked(shown),
+                alarms,
                 desk.tools().problemText(),
                 head);
+    }
+
+    /** Returns lines on view as they are without what is said of their cards, which the list says itself. */
+    private List<RegisterRow> unmarked(List<RegisterRow> shown) {
+        Map<MixId, RegisterRow> plain =
+                desk.rows().stream().collect(Collectors.toMap(RegisterRow::mixId, row -> row));
+        return shown.stream()
+                .map(row -> plain.getOrDefault(row.mixId(), row))
+                .toList();
     }
 
     /** Returns the name of a file for the register, without its ending. */

@@ -41,17 +41,22 @@ import porebench.record.id.MixId;
 public final class RegisterPage implements Screen {
     private static final int MARK_SIDE = 12;
     private static final int PLOT_HEIGHT = 165;
+    /** Where the column of cards to come back stands: an alarm is seen without scrolling. */
+    private static final int CARDS_AT = 2;
+
     /** Where a mix without a factor stands when they are sorted by it. */
     private static final BigDecimal BELOW_ALL = BigDecimal.valueOf(-100);
 
     private final JPanel panel = new JPanel(
-            new MigLayout("insets 18 22 14 22, fill, wrap 1", "[grow,fill,0::]", "[]4[]2[]10[]8[grow,fill]10[]"));
+            new MigLayout(
+                    "insets 18 22 14 22, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[]4[]2[]4[]10[]8[grow,fill]10[]"));
     private final DeskModel desk;
     private final RegisterModel model;
     private final Texts texts;
     private final Consumer<MixId> openMix;
     private final JLabel coverage = Form.heading("", "h2");
     private final WrappedText summary = new WrappedText("register.summary", "quiet");
+    private final WrappedText alarm = new WrappedText("register.alarm", "caution");
     private final RowTable<RegisterRow> table;
     private final RegisterBar bar;
     private final JLabel missingTitle = Form.heading("", "h2");
@@ -86,6 +91,7 @@ public final class RegisterPage implements Screen {
         panel.add(Form.heading(texts.get("register.title"), "h1"));
         panel.add(coverage, "wmin 0");
         panel.add(summary, "wmin 0");
+        panel.add(alarm, "wmin 0");
         panel.add(bar.component(), "wmin 0");
         panel.add(table.scrolled(), "hmin 120");
         panel.add(foot(), "hmax 250");
@@ -140,7 +146,10 @@ public final class RegisterPage implements Screen {
                         .sortedBy(RegisterPage::meters),
                 day("register.tested", row -> row.trials().lastOn()),
                 new ShownColumn<>(texts.get("register.plant"), 80, RegisterRow::plant).sortedBy(RegisterRow::plant),
-                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords));
+                new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords),
+                new ShownColumn<>(texts.get("register.cards"), 110, model::cardWords)
+                        .sortedBy(model::cardsBack)
+                        .tip(texts.get("register.cards.tip")));
     }
 
     private static String meters(RegisterRow row) {
@@ -180,6 +189,8 @@ public final class RegisterPage implements Screen {
     }
 
     private void setUpTable() {
+        // Views that are kept name columns by their numbers: a column that comes later is the last one, wherever it stands.
+        table.moveColumn(table.getColumnCount() - 1, CARDS_AT);
         table.onSelect(chosen -> chosen.ifPresent(row -> {
             model.choose(row.mixId());
             showMissing();
@@ -202,6 +213,8 @@ public final class RegisterPage implements Screen {
     private void refresh() {
         coverage.setText(model.coverageWords());
         summary.setText(model.summary());
+        alarm.setText(model.alarmWords());
+        alarm.setVisible(!model.alarmWords().isEmpty());
         table.show(model.rows());
         Optional<RegisterRow> chosen = model.chosen();
         table.select(row -> chosen.filter(row::equals).isPresent());

@@ -1,26 +1,28 @@
 package porebench.desk.register;
 
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.custody.CardAlarms;
 import porebench.quantity.Symbolic;
 
 /** Which mixes of the register are wanted. */
 enum Wanted implements Symbolic {
-    ALL(row -> true),
-    ATTENTION(Wanted::needsAttention),
-    WITHOUT(row -> !row.state().isUsable()),
-    DUE(row -> row.state() == FactorState.RECHECK_DUE || row.state() == FactorState.LAPSED);
+    ALL((row, alarms) -> true),
+    ATTENTION((row, alarms) -> needsAttention(row) || alarms.has(row.mixId())),
+    WITHOUT((row, alarms) -> !row.state().isUsable()),
+    DUE((row, alarms) -> row.state() == FactorState.RECHECK_DUE || row.state() == FactorState.LAPSED),
+    CARDS((row, alarms) -> alarms.has(row.mixId()));
 
-    private final Predicate<RegisterRow> rule;
+    private final BiPredicate<RegisterRow, CardAlarms> rule;
 
-    Wanted(Predicate<RegisterRow> rule) {
+    Wanted(BiPredicate<RegisterRow, CardAlarms> rule) {
         this.rule = rule;
     }
 
     /** Returns whether a mix is among them. */
-    boolean holds(RegisterRow row) {
-        return rule.test(row);
+    boolean holds(RegisterRow row, CardAlarms alarms) {
+        return rule.test(row, alarms);
     }
 
     /** Returns whether somebody should look at a mix: its factor does not simply hold, or something is missing. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.custody.CardAlarms;
 import porebench.method.ProblemText;
 import porebench.record.Laboratory;
 import porebench.record.chain.Head;
@@ -19,10 +20,17 @@ import porebench.record.chain.Head;
  * @param lines its lines, in the order in which they are printed
  * @param all how many mixes the lab book has, those that are not printed among them
  * @param covered how many of all of them have a factor that may be used then
+ * @param alarms the cards of all of them that are out on a factor that no longer holds
  * @param head how far the lab book reached
  */
 public record RegisterList(
-        Optional<Laboratory> laboratory, LocalDateTime moment, List<Line> lines, int all, int covered, Head head)
+        Optional<Laboratory> laboratory,
+        LocalDateTime moment,
+        List<Line> lines,
+        int all,
+        int covered,
+        CardAlarms alarms,
+        Head head)
         implements Printed {
     public RegisterList {
         lines = List.copyOf(lines);
@@ -52,6 +60,7 @@ public record RegisterList(
      *
      * @param all the rows of all mixes of the lab book at that moment
      * @param printed those to be printed, in their order
+     * @param alarms the cards that are out on a factor that no longer holds
      * @param words says what is due or missing
      */
     public static RegisterList of(
@@ -59,12 +68,13 @@ public record RegisterList(
             LocalDateTime moment,
             List<RegisterRow> all,
             List<RegisterRow> printed,
+            CardAlarms alarms,
             ProblemText words,
             Head head) {
         return new RegisterList(
                 laboratory,
                 moment,
-                printed.stream()
+                alarms.marked(printed).stream()
                         .map(row -> new Line(
                                 row,
                                 row.due().stream().map(words::say).toList(),
@@ -72,6 +82,7 @@ public record RegisterList(
                         .toList(),
                 all.size(),
                 RegisterRow.covered(all),
+                alarms,
                 head);
     }
 

@@ -46,6 +46,14 @@ public final class RegisterPages extends PrintedSheet {
         flow.text(
                 new TextFit(Weight.BOLD, 12, 9, flow.width(), 2),
                 words.say("register.covered", Integer.toString(list.covered()), Integer.toString(list.all())));
+        if (list.alarms().cards() > 0) {
+            flow.text(
+                    new TextFit(Weight.BOLD, 11, 8, flow.width(), 2),
+                    words.say(
+                            "register.alarm",
+                            Integer.toString(list.alarms().cards()),
+                            Integer.toString(list.alarms().mixes())));
+        }
         if (list.isPart()) {
             small(words.say("register.part", Integer.toString(list.lines().size()), Integer.toString(list.all())));
         }

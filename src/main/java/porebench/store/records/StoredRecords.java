@@ -4,11 +4,11 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
@@ -103,17 +103,18 @@ public final class StoredRecords implements Records {
     @Override
     public <T extends Kept> List<Version<T>> latestOf(Belonging<T> belonging, Collection<String> ownerIds) {
         RecordTable<T> table = RecordTable.of(belonging.kind());
-        Map<String, Version<T>> found = new HashMap<>();
+        TreeMap<String, Version<T>> found = new TreeMap<>();
         Selection.parts(ownerIds)
                 .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
                         .forEach(version -> found.put(version.value().recordId(), version)));
-        return inOrder(found.values());
+        return List.copyOf(found.values());
     }
 
-    private static <T extends Kept> List<Version<T>> inOrder(Collection<Version<T>> versions) {
-        return versions.stream()
-                .sorted(Comparator.comparing(version -> version.value().recordId()))
-                .toList();
+    /** Returns newest versions in the order of their ids; an id may be put together anew each time it is asked for, so it is asked once. */
+    private static <T extends Kept> List<Version<T>> inOrder(Collection<Version<T>> newest) {
+        TreeMap<String, Version<T>> byId = new TreeMap<>();
+        newest.forEach(version -> byId.put(version.value().recordId(), version));
+        return List.copyOf(byId.values());
     }
 
     @Override

@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
-import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
+import porebench.command.Terminal;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.book.Draft;
@@ -91,6 +92,35 @@ class RecallCommandTest {
                 .containsEntry("since", "2027-06-11T00:00");
         recall("--card", "M-1/r1/1", "--done", "returned");
         assertThat(recall("--at", "2027-06-11T00:00").json()).containsEntry("toComeBack", 0);
+    }
+
+    @Test
+    void aCardStillOutIsAnAlarmInTheRegisterUntilItIsSettled() {
+        recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "truck 12");
+        List<String> lapsed = List.of("register", "--book", "lab.book", "--on", "2027-06-11", "--out", "register.csv");
+        assertThat(alarmed(lapsed, "--replace")).containsEntry("cards", 1).containsEntry("mixes", 1);
+        Said said = terminal.run(lapsed.subList(0, 5).toArray(String[]::new));
+        assertThat(said.out())
+                .contains("ALARM: cards still out whose factor no longer holds: 1, of 1 mixes")
+                .contains("M-1: A card whose factor no longer holds is still out: truck 12 (M-1/r1/1).");
+        assertThat(folder.resolve("register.csv")).content().contains(",cards_to_come_back\r\n").endsWith(",1\r\n");
+        recall("--card", "M-1/r1/1", "--done", "lost", "--remark", "blown off");
+        assertThat(alarmed(lapsed, "--replace")).containsEntry("cards", 0).containsEntry("mixes", 0);
+        assertThat(folder.resolve("register.csv")).content().endsWith(",0\r\n");
+        assertThat(terminal.run(lapsed.subList(0, 5).toArray(String[]::new)).out())
+                .doesNotContain("ALARM");
+    }
+
+    @SuppressWarnings("unchecked") // an object of JSON
+    private Map<String, Object> alarmed(List<String> command, String more) {
+        List<String> arguments = new ArrayList<>(command);
+        arguments.add(more);
+        Said said = terminal.json(arguments.toArray(String[]::new));
+        assertThat(said.codes()).isEmpty();
+        Map<String, Object> alarm = (Map<String, Object>) said.json().get("cardsToComeBack");
+        assertThat(said.list("rows")).singleElement().satisfies(row -> assertThat(row)
+                .containsEntry("cardsToComeBack", alarm.get("cards")));
+        return alarm;
     }
 
     @Test

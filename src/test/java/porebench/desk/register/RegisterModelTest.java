@@ -9,7 +9,12 @@ import org.junit.jupiter.api.Test;
 import porebench.chart.factor.CoverageOverTime;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.evidence.RegisterRow;
+import porebench.evidence.paper.RegisterList;
+import porebench.exchange.DemoCards;
 import porebench.method.Problem;
+import porebench.port.RegisterTable;
+import porebench.record.book.MemoryLabBook;
 
 /** The model of the factor register on the demo laboratory, without a display. */
 class RegisterModelTest {
@@ -26,6 +31,34 @@ class RegisterModelTest {
                 .doesNotContain("HG-101");
         assertThat(model.summary()).startsWith("8 mixes: 3 in force");
         assertThat(List.of(model.chosen().orElseThrow().mixId().text())).containsExactly("HG-102");
+    }
+
+    /** Of the demo's cards one is out on a factor that was replaced: revision 1 of HG-101, with truck 7. */
+    @Test
+    void aCardStillOutOnAnOldFactorIsAnAlarm() {
+        MemoryLabBook book = new MemoryLabBook(desk.tools().clock());
+        new DemoCards().fill(book);
+        DeskModel cards = RegisterModelsTest.desk(book);
+        RegisterModel model = new RegisterModel(cards, RecordPage.texts(cards), Settings.inMemory());
+        assertThat(model.alarmWords()).startsWith("Alarm: cards still out whose factor no longer holds: 1, of 1 mixes");
+        model.want(Wanted.CARDS);
+        RegisterRow row = model.rows().get(0);
+        assertThat(model.rows()).hasSize(1);
+        assertThat(row.mixId().text()).isEqualTo("HG-101");
+        assertThat(model.cardWords(row)).isEqualTo("1 to come back");
+        assertThat(model.missingWords(row)).contains("truck 7 (HG-101/r1/2)");
+        RegisterList printed = model.list(model.rows(), model.alarms(), book.head());
+        assertThat(printed.lines().get(0).missing())
+                .as("said once")
+                .containsOnlyOnce(model.missingWords(row));
+        assertThat(RegisterTable.of(printed).rows().get(0)).endsWith("1");
+        model.want(Wanted.ATTENTION);
+        assertThat(model.rows()).extracting(one -> one.mixId().text()).contains("HG-101");
+        RegisterModel without = register(Settings.inMemory());
+        assertThat(without.alarmWords()).isEmpty();
+        assertThat(without.cardWords(without.rows().get(0))).isEmpty();
+        without.want(Wanted.CARDS);
+        assertThat(without.rows()).isEmpty();
     }
 
     private RegisterModel register(Settings settings) {

@@ -151,13 +151,20 @@ class CustodyTest {
     @Test
     void aFileIsOutOnlyOnceHandedOutAndCopiesAndLaterPrintsAreNone() {
         CardPrint saved = new CardPrint(new MixId("M-1"), 1, 2, "a6", "/cards/M-1.pdf");
+        CardPrint old = new CardPrint(new MixId("M-1"), 7, 1, "a6", "/cards/M-1.pdf");
         CardPrint marked = new CardPrint(new MixId("M-1"), 1, 3, "a6", CardPrint.toPrinter(true));
         List<RegisterRow> rows = List.of(row(FactorState.LAPSED, Optional.empty()));
         List<CardPrint> prints = List.of(saved, marked, SampleCards.printed("M-1", 1));
         Custody custody = Custody.of(rows, prints, List.of(), List.of(), NOW);
         assertThat(custody.cards()).extracting(card -> card.print().number()).containsExactly(1, 2);
         assertThat(custody.out()).extracting(card -> card.print().number()).containsExactly(1);
-        assertThat(custody.cards().get(0).factorPercent()).isEmpty();
+        assertThat(custody.cards().get(0).factorPercent())
+                .as("the register's line has the revision in force")
+                .contains(new BigDecimal("0.4"));
+        assertThat(only(Custody.of(rows, List.of(old), List.of(), List.of(), NOW))
+                        .factorPercent())
+                .as("of a revision that is not in the lab book")
+                .isEmpty();
         CardStep step = SampleCards.handedOut("M-1", 2, "12");
         assertThat(Custody.of(rows, prints, List.of(step), List.of(), NOW).out())
                 .hasSize(2);

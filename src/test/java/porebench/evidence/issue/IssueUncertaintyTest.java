@@ -17,6 +17,7 @@ import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.ShownUncertainty;
 import porebench.evidence.budget.QuotedBudget;
+import porebench.evidence.custody.CardAlarms;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Problem;
@@ -136,6 +137,7 @@ class IssueUncertaintyTest {
                 Moments.endOf(Bench.START),
                 read.rows(Bench.START),
                 read.rows(Bench.START),
+                CardAlarms.NONE,
                 ProblemText.in(Locale.ENGLISH, ZoneOffset.UTC),
                 bench.book.head());
         assertThat(RegisterTable.of(list).heading()).containsSequence("expanded_u_pct", "coverage_factor");
