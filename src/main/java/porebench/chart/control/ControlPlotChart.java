@@ -18,6 +18,7 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 import org.jfree.data.Range;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.LabelAxis;
 import porebench.chart.look.Places;
 import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PointLook;

@@ -279,15 +279,17 @@ public abstract class PlotDrawing {
     }
 
     /** Makes a chart of plots below one another along one axis, in the theme's look, its legend below. */
-    protected JFreeChart chart(ValueAxis shared, XYPlot above, XYPlot below) {
-        CombinedDomainXYPlot both = new CombinedDomainXYPlot(shared);
-        both.setGap(14 * look.scale());
+    protected JFreeChart chart(ValueAxis shared, XYPlot above, XYPlot... below) {
+        CombinedDomainXYPlot all = new CombinedDomainXYPlot(shared);
+        all.setGap(14 * look.scale());
         dress(above);
-        dress(below);
-        both.add(above, 5);
-        both.add(below, 3);
-        dress(both);
-        return finished(both, both);
+        all.add(above, 5);
+        for (XYPlot each : below) {
+            dress(each);
+            all.add(each, 3);
+        }
+        dress(all);
+        return finished(all, all);
     }
 
     private void dress(XYPlot plot) {

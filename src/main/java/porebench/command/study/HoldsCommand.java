@@ -15,6 +15,7 @@ import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.evidence.Evidence;
+import porebench.evidence.hold.HoldText;
 import porebench.evidence.hold.MixHold;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.study.ValueRow;
@@ -88,9 +89,13 @@ public final class HoldsCommand extends OneCommand {
             return marked(
                     book,
                     answer.value()
-                            .map(hold -> CommandOutcome.done(new MixHoldReport(words(), shown()).of(hold), hold.notes()))
+                            .map(hold -> CommandOutcome.done(new MixHoldReport(text(), words(), shown()).of(hold), hold.notes()))
                             .orElseGet(() -> CommandOutcome.refused(answer.problems())));
         }
+    }
+
+    private HoldText text() {
+        return HoldText.in(here().locale());
     }
 
     private CommandOutcome ofFile(OfFile file) {
@@ -110,7 +115,7 @@ public final class HoldsCommand extends OneCommand {
             return CommandOutcome.refused(Problem.error("value", "command.no-number", file.pairs.toString()));
         }
         return CommandOutcome.done(
-                HoldsReport.of(Hold.of(read, file.step.doubleValue() / 2), words(), shown()), problems);
+                HoldsReport.of(Hold.of(read, file.step.doubleValue() / 2), text(), words(), shown()), problems);
     }
 
     private List<AirPair> read(Sheet<ValueRow> sheet, BigDecimal airFree, List<Problem> problems) {

@@ -5,6 +5,7 @@ import porebench.command.reply.JsonFields;
 import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
+import porebench.evidence.hold.HoldText;
 import porebench.method.Texts;
 import porebench.method.hold.Hold;
 import porebench.method.hold.HoldPoint;
@@ -16,26 +17,20 @@ final class HoldsReport {
 
     private HoldsReport() {}
 
-    static Report of(Hold hold, Texts words, NumberText shown) {
-        return layout(words, shown)
+    static Report of(Hold hold, HoldText text, Texts words, NumberText shown) {
+        return layout(text, words, shown)
                 .list("points", Hold::points, points(words, shown))
                 .report(hold);
     }
 
     /** Returns what is said of a chart above its points. */
-    static ReportLayout<Hold> layout(Texts words, NumberText shown) {
+    static ReportLayout<Hold> layout(HoldText text, Texts words, NumberText shown) {
         return new ReportLayout<Hold>(words, shown)
                 .text("verdict", told -> told.verdict().symbol())
-                .line(told -> verdict(told, words, shown))
-                .line(told -> words.get("holds.false-alarm", shown.fixed(Hold.runLength(), 0)))
-                .line(told -> told.tellable().isEmpty()
-                        ? words.get("holds.nothing-told")
-                        : words.get(
-                                "holds.tellable",
-                                shown.fixed(told.tellable(), DECIMALS),
-                                Hold.PAIRS_TO_TELL,
-                                shown.fixed(told.halfStep(), DECIMALS),
-                                shown.fixed(told.pairsForHalfStep(), 0)))
+                .alone((page, told) -> {
+                    page.line(text.say(told));
+                    text.reasons(told).forEach(page::line);
+                })
                 .field((json, told) -> json.group("shift", told.shift(), HoldsReport::shift))
                 .field((json, told) -> json.number("spreadPercent", told.spread()))
                 .number("sumLimit", told -> Hold.INTERVAL)
@@ -55,23 +50,6 @@ final class HoldsReport {
         json.number("percent", shift.percent());
         json.number("low", shift.low());
         json.number("high", shift.high());
-    }
-
-    private static String verdict(Hold hold, Texts words, NumberText shown) {
-        return switch (hold.verdict()) {
-            case RECHECK -> {
-                HoldShift shift = hold.shift().orElseThrow();
-                yield words.get(
-                        "holds.recheck",
-                        shown.fixed(shift.percent(), DECIMALS),
-                        shown.fixed(shift.low(), DECIMALS),
-                        shown.fixed(shift.high(), DECIMALS),
-                        hold.points().get(shift.from()).pair().name());
-            }
-            case HOLDS_SO_FAR -> words.get("holds.holds-so-far", hold.charted());
-            case TOO_FEW -> words.get("holds.too-few", hold.charted(), Hold.LEAST_PAIRS);
-            case CANNOT_TELL -> words.get("holds.cannot-tell", hold.charted());
-        };
     }
 
     static ReportLayout<HoldPoint> points(Texts words, NumberText shown) {

@@ -7,6 +7,7 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.evidence.hold.HoldText;
 import porebench.evidence.hold.MixHold;
 import porebench.method.Dates;
 import porebench.method.Texts;
@@ -14,10 +15,12 @@ import porebench.method.hold.HoldPoint;
 
 /** What {@code holds} has to say of a mix of a lab book: as of a file, and which pairs these are. */
 final class MixHoldReport {
+    private final HoldText text;
     private final Texts words;
     private final NumberText shown;
 
-    MixHoldReport(Texts words, NumberText shown) {
+    MixHoldReport(HoldText text, Texts words, NumberText shown) {
+        this.text = text;
         this.words = words;
         this.shown = shown;
     }
@@ -45,7 +48,7 @@ final class MixHoldReport {
                         Dates.minute(one.spell().from())))
                 .line(one -> words.get(
                         "holds.air-free", shown.fixed(one.airFree().kilogramsPerCubicMetre(), 1)));
-        ReportLayout<MixHold> chart = HoldsReport.layout(words, shown).of(MixHold::hold);
+        ReportLayout<MixHold> chart = HoldsReport.layout(text, words, shown).of(MixHold::hold);
         ReportLayout<Read> point = new ReportLayout<Read>(words, shown)
                 .text("readAt", one -> one.pair().reading().readAt().toString())
                 .field((json, one) ->

@@ -21,6 +21,7 @@ import porebench.desk.frame.dialog.FrameTexts;
 import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsModel;
 import porebench.desk.frame.start.FirstStepsPage;
+import porebench.desk.hold.HoldSection;
 import porebench.desk.meter.MeterPage;
 import porebench.desk.mix.MixPage;
 import porebench.desk.overtime.OverTimePage;
@@ -109,7 +110,9 @@ public record Pages(
                                         strikeTrial,
                                         new ChangeSection(desk),
                                         DeterminationSection.both(
-                                                new RiskSection(desk, settings), new BudgetSection(desk)),
+                                                new HoldSection(desk),
+                                                DeterminationSection.both(
+                                                        new RiskSection(desk, settings), new BudgetSection(desk))),
                                         settings)),
                         late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
                 List.of(

@@ -24,6 +24,7 @@ import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYDataset;
 import org.junit.jupiter.api.Test;
 import porebench.chart.PlotData;
+import porebench.chart.look.LabelAxis;
 import porebench.chart.look.PlotDrawing;
 import porebench.chart.look.PlotPoint;
 import porebench.chart.look.PlotPoints;

@@ -1,4 +1,4 @@
-package porebench.chart.control;
+package porebench.chart.look;
 
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -17,7 +17,7 @@ import org.jfree.chart.ui.TextAnchor;
  * A horizontal axis of points counted from 1, each with a label: of equal neighbours the first, of those that would run
  * into one another the left one, and none that the right edge would cut off.
  */
-final class LabelAxis extends NumberAxis {
+public final class LabelAxis extends NumberAxis {
     private static final long serialVersionUID = 1L;
     private static final String AIR = "\u2007\u2007";
 
@@ -26,7 +26,12 @@ final class LabelAxis extends NumberAxis {
     /** The first of every row of equal labels. */
     private final int[] starts;
 
-    LabelAxis(String title, List<String> labels) {
+    /**
+     * Makes one.
+     *
+     * @param labels the label of every point, the first one at 1
+     */
+    public LabelAxis(String title, List<String> labels) {
         super(title);
         this.labels = List.copyOf(labels);
         this.starts = IntStream.range(0, labels.size())
