@@ -147,6 +147,7 @@ public final class Cards {
                 card.lastDay(),
                 FactorTerms.time("07:05"),
                 card.wetSieved(),
+                card.sievedAirs(),
                 card.targetAirPercent(),
                 card.airTolerancePercent(),
                 card.divisionPercent(),

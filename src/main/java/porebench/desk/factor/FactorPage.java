@@ -69,8 +69,9 @@ public final class FactorPage implements Screen {
     private final IssueForm form;
     private final RowTable<FactorIssue> history;
     private final CardPanel card;
+    private final SievedTable sieved;
     private final JPanel left;
-    private final JPanel past = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]"));
+    private final JPanel past = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
 
     public FactorPage(DeskModel desk) {
         this.desk = desk;
@@ -85,6 +86,7 @@ public final class FactorPage implements Screen {
             model.look(issue.revision());
             refresh();
         }));
+        sieved = new SievedTable(texts, desk.tools().numbers());
         card = new CardPanel(desk, model, actions, this::refresh);
         left = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
         left.setOpaque(false);
@@ -100,6 +102,7 @@ public final class FactorPage implements Screen {
         past.setOpaque(false);
         past.add(historyHead(), "wmin 0");
         past.add(history.scrolled(), "wmin 0");
+        past.add(sieved.component(), "wmin 0, gaptop 20");
         panel.add(left, "growx, pushx, wmin 0");
         panel.add(card, "top");
         arrange(true);
@@ -249,6 +252,7 @@ public final class FactorPage implements Screen {
                 .sorted(Comparator.comparing(FactorIssue::revision).reversed())
                 .toList());
         history.select(issue -> model.looked().filter(issue::equals).isPresent());
+        model.card().ifPresentOrElse(sieved::show, sieved::hide);
         card.refresh();
         actions.refresh();
     }

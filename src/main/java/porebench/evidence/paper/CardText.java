@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
 import porebench.record.GroupGround;
@@ -50,6 +51,7 @@ public final class CardText {
         }
         if (card.wetSieved()) {
             lines.add(words.say("card.wet-sieved"));
+            lines.addAll(sievedAirs(card, words));
         }
         lines.add(passes(card, words));
         lines.add(target(card, words));
@@ -89,6 +91,28 @@ public final class CardText {
                 words.number(card.targetAirPercent()),
                 words.number(card.airTolerancePercent()),
                 words.number(card.divisionPercent()));
+    }
+
+    /**
+     * Returns what the readings between which a load of wet-sieved concrete passes mean for its full mixture and mortar; where the
+     * mix design does not tell, that.
+     */
+    public static List<String> sievedAirs(FactorCard card, CardWords words) {
+        if (!card.wetSieved()) {
+            return List.of();
+        }
+        if (card.sievedAirs().isEmpty()) {
+            return List.of(words.say("card.sieved-airs.unknown"));
+        }
+        SievedAirs airs = card.sievedAirs().get();
+        return Stream.concat(airs.lowest().stream(), airs.highest().stream())
+                .distinct()
+                .map(row -> words.say(
+                        "card.sieved-airs",
+                        words.number(row.reading()),
+                        words.number(row.fullMixture()),
+                        words.number(row.mortar())))
+                .toList();
     }
 
     /** Returns on which mix of its group a factor was found. */

@@ -34,6 +34,8 @@ import porebench.record.id.MixId;
  * @param until the hour of that day at which a later revision takes its place; empty when it holds to the end of the day
  * @param wetSieved whether the concrete is wet-sieved over 37.5 mm before the air test; factor and target are then for the
  *     sieved concrete
+ * @param sievedAirs what the readings mean for full mixture and mortar; empty where it is not wet-sieved, or the mix design does
+ *     not give the volumes
  * @param targetAirPercent the mix's target air, in %
  * @param airTolerancePercent the tolerance on it, in % air
  * @param divisionPercent a division of the meter's scale, in % air
@@ -52,6 +54,7 @@ public record FactorCard(
         LocalDate lastDay,
         Optional<LocalTime> until,
         boolean wetSieved,
+        Optional<SievedAirs> sievedAirs,
         BigDecimal targetAirPercent,
         BigDecimal airTolerancePercent,
         BigDecimal divisionPercent,
@@ -90,6 +93,7 @@ public record FactorCard(
                 lastDay,
                 Optional.empty(),
                 wetSieved,
+                Optional.empty(),
                 targetAirPercent,
                 airTolerancePercent,
                 divisionPercent,
@@ -111,6 +115,7 @@ public record FactorCard(
                 lastDay,
                 until,
                 wetSieved,
+                sievedAirs,
                 targetAirPercent,
                 airTolerancePercent,
                 divisionPercent,
@@ -139,6 +144,8 @@ public record FactorCard(
                 .orElseGet(() ->
                         new BigDecimal(profile.figure(FigureName.SCALE_TOP).value()));
         BigDecimal target = mix.batch().targetAirPercent();
+        BigDecimal division = scale.divisionPercent();
+        PassWindow window = PassWindow.of(issue.factorPercent(), target, tolerance, division, top, profile);
         return new FactorCard(
                 laboratory,
                 mix.id(),
@@ -149,10 +156,11 @@ public record FactorCard(
                 end(evidence, issue).map(FactorCard::lastDay).orElse(issue.recheckBy()),
                 end(evidence, issue).map(LocalDateTime::toLocalTime).filter(time -> !time.equals(LocalTime.MIN)),
                 mix.batch().wetSieved(),
+                SievedAirs.of(mix.batch(), issue.factorPercent(), division, window, profile),
                 target,
                 tolerance,
-                scale.divisionPercent(),
-                PassWindow.of(issue.factorPercent(), target, tolerance, scale.divisionPercent(), top, profile),
+                division,
+                window,
                 profile.title(),
                 head,
                 Optional.empty());
@@ -179,6 +187,28 @@ public record FactorCard(
     @Override
     public boolean isTraining() {
         return Printed.super.isTraining() || issue.isSimulated();
+    }
+
+    /** Returns this card with what its readings mean for full mixture and mortar. */
+    public FactorCard spreading(Optional<SievedAirs> airs) {
+        return new FactorCard(
+                laboratory,
+                mixId,
+                mixTitle,
+                sources,
+                issue,
+                state,
+                lastDay,
+                until,
+                wetSieved,
+                airs,
+                targetAirPercent,
+                airTolerancePercent,
+                divisionPercent,
+                window,
+                rule,
+                head,
+                seal);
     }
 
     /** Returns whether its state stands across it, because it is no card to work by. */

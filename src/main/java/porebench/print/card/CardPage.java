@@ -151,6 +151,9 @@ public final class CardPage {
         }
         if (card.wetSieved()) {
             blocks.add(words(note, words.say("card.wet-sieved")));
+            for (String said : CardText.sievedAirs(card, words.card())) {
+                blocks.add(words(new TextFit(Weight.REGULAR, tight ? 7 : 8, 5.5, width, 1), said));
+            }
         }
         blocks.add(gap());
         blocks.add(facts(tightest ? 8 : tight ? 9 : 11));

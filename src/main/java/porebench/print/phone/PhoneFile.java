@@ -3,6 +3,7 @@ package porebench.print.phone;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -17,8 +18,10 @@ import porebench.evidence.paper.CardWords;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.Texts;
 import porebench.port.FieldHandout;
+import porebench.quantity.Volume;
 import porebench.record.FactorTerms;
 import porebench.record.Laboratory;
 
@@ -108,12 +111,30 @@ public final class PhoneFile {
                 .text("toHour", card.until().map(FactorTerms::written).orElse(""))
                 .text("conditions", card.issue().terms().conditions())
                 .text("wetSieved", card.wetSieved() ? "yes" : "")
+                .group("volumes", volumes(card.sievedAirs()))
                 .text("training", card.isTraining() ? "yes" : "")
                 .text("state", card.isMarked() ? card.state().symbol() : "")
                 .text("head", card.head().printed() + " / " + card.head().entries())
                 .text("text", CardText.of(card, CardWords.in(PaperLanguage.of(locale))))
                 .group("words", words())
                 .toString();
+    }
+
+    /** Returns the air-free volumes that spread the air of a wet-sieved concrete, in millionths of a litre; none where none are known. */
+    private static Json volumes(Optional<SievedAirs> airs) {
+        Json written = new Json();
+        airs.map(SievedAirs::volumes).ifPresent(known -> written.text("passing", whole(known.passing()))
+                .text("total", whole(known.total()))
+                .text("held", whole(known.held()))
+                .text("mortar", whole(known.mortar())));
+        return written;
+    }
+
+    private static String whole(Volume volume) {
+        return BigDecimal.valueOf(volume.cubicMetres())
+                .movePointRight(9)
+                .setScale(0, RoundingMode.HALF_EVEN)
+                .toPlainString();
     }
 
     private static String plain(Optional<BigDecimal> number) {

@@ -114,6 +114,9 @@ public final class FieldSheetPages extends PrintedSheet {
         }
         if (card.wetSieved()) {
             small(words.say("card.wet-sieved"));
+            for (String said : CardText.sievedAirs(card, words.card())) {
+                small(said);
+            }
         }
         if (!issue.terms().conditions().isBlank()) {
             flow.text(

@@ -30,6 +30,22 @@ function round(value, step) {
   if (twice > step || (twice === step && (card.ties === 'away' || steps % 2n === 1n))) steps += 1n;
   return (value < 0n ? -steps : steps) * step;
 }
+/* A fraction, rounded once to a step. */
+function roundRatio(over, under, step) {
+  let steps = over / (under * step);
+  const twice = (over - steps * under * step) * 2n;
+  if (twice > under * step || (twice === under * step && (card.ties === 'away' || steps % 2n === 1n))) steps += 1n;
+  return steps * step;
+}
+/* What the air of a wet-sieved concrete is of its full mixture and of its mortar (ASTM C231); null where it cannot be told. */
+function spread(air) {
+  if (!card.volumes.total || air < 0n || air >= HUNDRED) return null;
+  const [passing, total, held, mortar] = ['passing', 'total', 'held', 'mortar'].map(one => BigInt(card.volumes[one]));
+  const over = HUNDRED * air * passing;
+  const step = parse(card.step);
+  const told = under => write(roundRatio(over, under, step), decimals(card.step));
+  return { full: told(HUNDRED * total - air * held), mortar: told(HUNDRED * mortar + air * (passing - mortar)) };
+}
 /* What a reading means: {air, text, passes}, or {refused: key} */
 function judge(text) {
   const reading = parse(text);
@@ -44,7 +60,7 @@ function judge(text) {
   const target = parse(card.target);
   const tolerance = parse(card.tolerance);
   return {
-    air: reported, text: write(reported, decimals(step)), negative: air < 0n,
+    air: reported, text: write(reported, decimals(step)), negative: air < 0n, spread: spread(air),
     passes: reported >= target - tolerance && reported <= target + tolerance };
 }
 
@@ -207,6 +223,8 @@ function result() {
   return el('div', {},
     el('div', { class: 'air ' + (outcome.passes ? 'pass' : 'fail'), id: 'air', 'data-air': outcome.text, 'data-passes': String(outcome.passes) },
       say('air', shown(outcome.text)), el('br'), el('span', { id: 'verdict' }, (outcome.passes ? '\u2714 ' : '\u2718 ') + say(outcome.passes ? 'passes' : 'fails'))),
+    outcome.spread ? el('p', { id: 'spread', 'data-full': outcome.spread.full, 'data-mortar': outcome.spread.mortar },
+      say('spread', shown(outcome.spread.full), shown(outcome.spread.mortar))) : null,
     outcome.negative ? el('p', { class: 'band' }, say('negative-air')) : null);
 }
 function bands() {
