@@ -2,6 +2,7 @@ package porebench.evidence;
 
 import java.util.List;
 import java.util.Map;
+import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
 import porebench.record.book.Version;
 import porebench.record.id.DeterminationId;
@@ -40,12 +41,27 @@ record OtherEvidence(Evidence known) {
         return of(known.mix(), known.stones(), known.bases(), made, lent);
     }
 
+    /** Returns it with other revisions, and sources that were told otherwise. */
+    Evidence as(List<Version<FactorIssue>> issues, List<SourceStory> stones, Map<Integer, Basis> bases) {
+        return of(known.mix(), stones, bases, known.made(), known.lent(), issues);
+    }
+
     private Evidence of(
             Version<MixDesign> mix,
             List<SourceStory> stones,
             Map<Integer, Basis> bases,
             Map<DeterminationId, Basis> made,
             List<Lent> lent) {
+        return of(mix, stones, bases, made, lent, known.issues());
+    }
+
+    private Evidence of(
+            Version<MixDesign> mix,
+            List<SourceStory> stones,
+            Map<Integer, Basis> bases,
+            Map<DeterminationId, Basis> made,
+            List<Lent> lent,
+            List<Version<FactorIssue>> issues) {
         return new Evidence(
                 mix,
                 known.profile(),
@@ -54,7 +70,7 @@ record OtherEvidence(Evidence known) {
                 known.stories(),
                 known.equipment(),
                 known.determinations(),
-                known.issues(),
+                issues,
                 known.proposals(),
                 bases,
                 made,

@@ -1,11 +1,11 @@
 package porebench.record;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import porebench.method.Dates;
 import porebench.method.Problem;
 import porebench.quantity.Density;
 import porebench.quantity.DensityUnit;
@@ -47,16 +47,21 @@ public record FieldReading(
 
     public static final double GREATEST_DENSITY = 6000;
 
+    /** So far a phone's clock may be ahead of the laboratory's before its reading is refused, in minutes. Common practice, no source. */
+    public static final int MOST_AHEAD_MINUTES = 60;
+
     /**
-     * Returns what is wrong with it by itself, under the fields of its form.
+     * Returns what is wrong or doubtful with it by itself, under the fields of its form. One from a clock that is a little ahead is a
+     * doubt; one that is farther to come is refused.
      *
-     * @param today the day on which it is to be kept
+     * @param now the day and time at which it is to be kept, by the laboratory's clock
      */
-    public List<Problem> check(LocalDate today) {
+    public List<Problem> check(LocalDateTime now) {
         List<Problem> problems = new ArrayList<>();
-        if (readAt.toLocalDate().isAfter(today)) {
-            problems.add(Problem.error(
-                    "readAt", "field.to-come", id.text(), readAt.toLocalDate().toString(), today.toString()));
+        if (readAt.isAfter(now.plusMinutes(MOST_AHEAD_MINUTES))) {
+            problems.add(Problem.error("readAt", "field.to-come", id.text(), Dates.minute(readAt), Dates.minute(now)));
+        } else if (readAt.isAfter(now.plusMinutes(CardSteps.CLOCK_MINUTES))) {
+            problems.add(Problem.warning("readAt", "field.clock", id.text(), Dates.minute(readAt), Dates.minute(now)));
         }
         density.filter(typed -> typed.value().kilogramsPerCubicMetre() < LEAST_DENSITY
                         || typed.value().kilogramsPerCubicMetre() > GREATEST_DENSITY)

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.JdbiException;
 import porebench.method.Problem;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
@@ -63,7 +65,6 @@ final class SqliteLabBook implements LabBook {
     private final String name;
     private final Session session;
     private final Clock clock;
-    private final List<Problem> warnings;
     private Optional<Problem> clockIsBack = Optional.empty();
 
     SqliteLabBook(OpenFile file, Session session, Clock clock) {
@@ -71,7 +72,6 @@ final class SqliteLabBook implements LabBook {
         this.name = file.name();
         this.session = session;
         this.clock = clock;
-        this.warnings = List.copyOf(file.warnings());
     }
 
     @Override
@@ -81,7 +81,7 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public List<Problem> warnings() {
-        return Stream.concat(warnings.stream(), clockIsBack.stream()).toList();
+        return Stream.concat(file.warnings().stream(), clockIsBack.stream()).toList();
     }
 
     @Override
@@ -138,6 +138,11 @@ final class SqliteLabBook implements LabBook {
     }
 
     @Override
+    public List<Version<FieldReading>> readingsBetween(LocalDateTime from, LocalDateTime until) {
+        return read(records -> records.readingsBetween(from, until));
+    }
+
+    @Override
     public Optional<PhotoFile> withBytes(PhotoFile stated) {
         return read(records -> records.withBytes(stated));
     }
@@ -158,17 +163,18 @@ final class SqliteLabBook implements LabBook {
     }
 
     private <R> R read(Function<Records, R> reading) {
-        return doing(Task.READ, () -> session.read(handle -> reading.apply(new StoredRecords(handle, name))));
+        return ask(handle -> reading.apply(new StoredRecords(handle, name)));
+    }
+
+    private <R> R ask(Function<Handle, R> question) {
+        return doing(Task.READ, () -> session.read(question::apply));
     }
 
     @Override
     public List<Problem> keep(List<Draft> drafts, String who, String why, Progress progress) {
         Stamp stamp = new Stamp(who, clock.instant().truncatedTo(ChronoUnit.MILLIS), why);
-        if (drafts.isEmpty()) {
-            return List.of();
-        }
-        if (file.notWritable().isPresent()) {
-            return List.of(file.notWritable().get());
+        if (drafts.isEmpty() || file.notWritable().isPresent()) {
+            return drafts.isEmpty() ? List.of() : file.notWritable().stream().toList();
         }
         List<Optional<Entry>> ends = new ArrayList<>();
         try {
@@ -196,8 +202,7 @@ final class SqliteLabBook implements LabBook {
 
     /** All that takes long, looking and hashing, is done before anybody else must wait. */
     private List<Problem> write(List<Draft> drafts, Stamp stamp, List<Optional<Entry>> ends, Progress progress) {
-        Keeping.Checked looked = doing(
-                Task.READ, () -> session.read(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty())));
+        Keeping.Checked looked = ask(handle -> check(new Keeping(handle), drafts, stamp, Optional.empty()));
         if (!looked.problems().isEmpty()) {
             return looked.problems();
         }
@@ -263,7 +268,7 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public KeptSince touchedSince(long entryNo) {
-        return doing(Task.READ, () -> session.read(handle -> new TouchedSince(handle, entryNo).read()));
+        return ask(handle -> new TouchedSince(handle, entryNo).read());
     }
 
     @Override
@@ -301,9 +306,7 @@ final class SqliteLabBook implements LabBook {
             /** Asks for some; where they cannot be read none are there, and the entries are asked. */
             private <R> R asked(Function<SummaryTables, R> question, int edition, R none) {
                 try {
-                    return doing(
-                            Task.READ,
-                            () -> session.read(handle -> question.apply(new SummaryTables(handle, edition))));
+                    return ask(handle -> question.apply(new SummaryTables(handle, edition)));
                 } catch (StoreException failure) {
                     LOG.log(Level.WARNING, failure, () -> "summaries could not be read in " + name);
                     return none;
@@ -330,32 +333,30 @@ final class SqliteLabBook implements LabBook {
 
     @Override
     public long changeNumber() {
-        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).lastNumber()));
+        return ask(handle -> new EntryTable(handle).lastNumber());
     }
 
     @Override
     public Head head() {
-        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).head()));
+        return ask(handle -> new EntryTable(handle).head());
     }
 
     @Override
     public Optional<String> firstHash(RecordKind kind, String recordId) {
-        return doing(Task.READ, () -> session.read(handle -> new EntryTable(handle).firstHash(kind, recordId)));
+        return ask(handle -> new EntryTable(handle).firstHash(kind, recordId));
     }
 
     @Override
     public BookCheck check(Optional<Head> noted, Progress progress) {
-        return doing(Task.READ, () -> session.read(handle -> Inspection.full(handle, file.steps(), noted, progress)));
+        return ask(handle -> Inspection.full(handle, file.steps(), noted, progress));
     }
 
     @Override
     public void unroll(ChainTaker taker) {
-        doing(
-                Task.READ,
-                () -> session.read(handle -> {
-                    new Unrolling(handle).into(taker);
-                    return true;
-                }));
+        ask(handle -> {
+            new Unrolling(handle).into(taker);
+            return true;
+        });
     }
 
     @Override

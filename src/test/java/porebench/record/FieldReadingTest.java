@@ -3,8 +3,8 @@ package porebench.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +16,6 @@ import porebench.quantity.VolumeUnit;
 import porebench.record.id.MeterId;
 
 class FieldReadingTest {
-    private static final LocalDate DAY = SampleReadings.AT.toLocalDate();
     private static final Meter METER = new Meter(
             new MeterId("B-1"),
             MeterType.B,
@@ -31,12 +30,23 @@ class FieldReadingTest {
         return problems.stream().map(Problem::code).toList();
     }
 
-    @Test
-    void aReadingOfTodayIsGoodAndOneOfTomorrowIsNot() {
+    /** By the laboratory's clock, 5 minutes are no doubt, 60 are one, 61 are refused. */
+    @ParameterizedTest
+    @CsvSource({"0,", "5,", "6, field.clock", "60, field.clock", "61, field.to-come", "1440, field.to-come"})
+    void aClockThatIsAheadIsADoubtAndAnHourToComeIsRefused(int minutes, String code) {
         FieldReading reading = SampleReadings.plain("r1", "M-1", "5.5");
-        assertThat(reading.check(DAY)).isEmpty();
-        assertThat(codes(reading.check(DAY.minusDays(1)))).containsExactly("field.to-come");
-        assertThat(reading.check(DAY.plusYears(1))).isEmpty();
+        List<Problem> found = reading.check(SampleReadings.AT.minusMinutes(minutes));
+        assertThat(codes(found)).isEqualTo(code == null ? List.of() : List.of(code));
+        assertThat(Problem.anyError(found)).isEqualTo(minutes > 60);
+        assertThat(reading.check(SampleReadings.AT.plusYears(1))).isEmpty();
+    }
+
+    @Test
+    void aReadingIsKeptForAReasonAndElseStaysAsItWas() {
+        FieldReading reading = SampleReadings.full("r1", "M-1", "B-1");
+        FieldReading kept = reading.keptFor(Optional.of("seen"));
+        assertThat(kept.keptBecause()).contains("seen");
+        assertThat(kept.keptFor(reading.keptBecause())).isEqualTo(reading);
     }
 
     /** 50 lb/ft3 are 800.9 kg/m3, 49.9 lb/ft3 are 799.3: 1 lb/ft3 is 16.01846 kg/m3 (NIST SP 811, recalled). */
@@ -55,7 +65,7 @@ class FieldReadingTest {
         DensityUnit of = Typed.parseUnit(unit, List.of(DensityUnit.values())).orElseThrow();
         FieldReading reading =
                 SampleReadings.withDensity(SampleReadings.plain("r1", "M-1", "5.5"), Typed.of(number, of));
-        assertThat(codes(reading.check(DAY))).isEqualTo(isGood ? List.of() : List.of("field.density"));
+        assertThat(codes(reading.check(SampleReadings.AT))).isEqualTo(isGood ? List.of() : List.of("field.density"));
     }
 
     @Test

@@ -81,7 +81,7 @@ public final class ImportCommand extends BookCommand {
 
     private List<Incoming> read(List<Problem> problems) {
         LabSheets sheets = ports().sheets().get();
-        SheetStyle style = new SheetStyle(apart, decimal);
+        SheetStyle style = new SheetStyle(apart, decimal).in(here().zone());
         List<Incoming> incoming = new ArrayList<>();
         for (Path file : files) {
             Sheet<Kept> sheet = sheets.records(file, style, here().progress());
@@ -92,15 +92,14 @@ public final class ImportCommand extends BookCommand {
     }
 
     private CommandOutcome take(LabBook book, List<Incoming> incoming, List<Problem> problems) {
-        Intake.Result checked = explained(Intake.check(book, incoming, here().today(), here().progress()));
+        Intake.Result checked = explained(Intake.check(book, incoming, here().now(), here().progress()));
         problems.addAll(checked.problems());
         boolean nothingGood = checked.drafts().isEmpty() && checked.alreadyThere() == 0;
         if (Problem.anyError(problems) && (!goodRows || nothingGood)) {
             return CommandOutcome.refused(problems);
         }
-        if (!checked.doubted().isEmpty()) {
-            problems.add(Problem.error(
-                    "keptBecause", "import.reason-missing", checked.doubted().size()));
+        if (checked.doubts() > 0) {
+            problems.add(Problem.error("keptBecause", "import.reason-missing", checked.doubts()));
             return CommandOutcome.refused(problems);
         }
         if (!checked.drafts().isEmpty()) {

@@ -213,7 +213,7 @@ final class FieldEntry extends RecordDraft<FieldReading> {
         List<Problem> problems = new ArrayList<>(reader.problems());
         if (read.isPresent() && problems.isEmpty()) {
             FieldReading reading = asKept(read.get());
-            problems.addAll(reading.check(desk().tools().today()));
+            problems.addAll(reading.check(desk().tools().now()));
             reading.meterId()
                     .flatMap(meter -> meter(meter.text()))
                     .flatMap(reading::checkScale)

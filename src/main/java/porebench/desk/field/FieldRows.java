@@ -6,10 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import porebench.desk.Reading;
+import porebench.evidence.field.FieldJudging;
 import porebench.method.Problem;
 import porebench.record.FieldReading;
-import porebench.record.Meter;
-import porebench.record.MixDesign;
 import porebench.record.RecordKind;
 import porebench.record.book.Belonging;
 import porebench.record.book.Version;
@@ -47,19 +46,9 @@ final class FieldRows {
                                         .latest(FieldReading.class, name)
                                         .isPresent()))
                 : gate.reading();
-        List<Problem> problems = new ArrayList<>(reading.check(gate.now().toLocalDate()));
-        if (seen.book().latest(MixDesign.class, reading.mixId().text()).isEmpty()) {
-            problems.add(Problem.error(
-                    "mixId",
-                    "import.unknown-mix",
-                    reading.kind().word(),
-                    reading.recordId(),
-                    reading.mixId().text()));
-        }
-        reading.meterId()
-                .flatMap(meter -> seen.book().latest(Meter.class, meter.text()))
-                .flatMap(meter -> reading.checkScale(meter.value()))
-                .ifPresent(problems::add);
+        FieldJudging judging = FieldJudging.of(seen.book(), gate.now());
+        List<Problem> problems = new ArrayList<>(judging.check(reading));
+        judging.twice(reading).ifPresent(problems::add);
         return new FieldGate.Held(reading, problems, Optional.empty(), List.of());
     }
 }

@@ -1,6 +1,7 @@
 package porebench.evidence.intake;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import porebench.evidence.Moments;
 import porebench.method.Problem;
 import porebench.record.CardPrint;
 import porebench.record.CardStep;
@@ -37,6 +39,7 @@ import porebench.record.book.Training;
 import porebench.record.book.Version;
 import porebench.record.book.Wording;
 import porebench.record.id.MixId;
+import porebench.record.id.ReadingId;
 import porebench.record.id.SourceId;
 import porebench.record.id.TrialId;
 
@@ -58,16 +61,20 @@ public final class Intake {
     private final Map<RecordKind, Map<String, Incoming>> good = new EnumMap<>(RecordKind.class);
     private final List<Draft> drafts = new ArrayList<>();
     private final Map<RecordKind, Map<String, Integer>> soon = new EnumMap<>(RecordKind.class);
+    private final Coming coming;
+    private final FieldIntake fieldIntake;
     private final List<Problem> problems = new ArrayList<>();
     private int alreadyThere;
 
-    private Intake(LabBook book, List<Incoming> incoming, LocalDate today, Progress progress) {
+    private Intake(LabBook book, List<Incoming> incoming, LocalDateTime now, Progress progress) {
         this.book = book;
-        this.today = today;
+        this.today = now.toLocalDate();
         this.touched = new Touched(book, incoming, progress);
         this.trialIntake = new TrialIntake(book, touched, incoming);
         this.custody = new CustodyIntake(book, this::known, today);
         this.namesakes = new Namesakes(book);
+        this.coming = new Coming(good, soon, touched);
+        this.fieldIntake = new FieldIntake(book, touched, this::known, now);
         Touched.inParts(
                 incoming,
                 progress,
@@ -82,23 +89,36 @@ public final class Intake {
      * @param alreadyThere how many stand in the lab book unchanged
      * @param problems every problem, with its place
      * @param doubted the trials among them that are kept only for a reason, which none gives: the same rule as at the bench
+     * @param doubtedReadings the field readings of which that is so
      */
-    public record Result(List<Draft> drafts, int alreadyThere, List<Problem> problems, Set<TrialId> doubted) {
+    public record Result(
+            List<Draft> drafts,
+            int alreadyThere,
+            List<Problem> problems,
+            Set<TrialId> doubted,
+            Set<ReadingId> doubtedReadings) {
         public Result {
             drafts = List.copyOf(drafts);
             problems = List.copyOf(problems);
             doubted = Set.copyOf(doubted);
+            doubtedReadings = Set.copyOf(doubtedReadings);
         }
 
         /** Returns what is to be kept in another form. */
         public Result with(List<Draft> others) {
-            return new Result(others, alreadyThere, problems, doubted);
+            return new Result(others, alreadyThere, problems, doubted, doubtedReadings);
         }
 
-        /** Returns the doubted trials kept for a reason. */
+        /** Returns how many records are kept only for a reason. */
+        public int doubts() {
+            return doubted.size() + doubtedReadings.size();
+        }
+
+        /** Returns the doubted records kept for a reason. */
         public Result keptFor(String reason) {
             List<Draft> explained = TrialIntake.keptFor(drafts, doubted, reason);
-            return new Result(explained, alreadyThere, problems, Set.of());
+            explained = FieldIntake.keptFor(explained, doubtedReadings, reason);
+            return new Result(explained, alreadyThere, problems, Set.of(), Set.of());
         }
     }
 
@@ -113,15 +133,25 @@ public final class Intake {
 
     /** Checks some records, as {@link #check(LabBook, List, LocalDate)}, and says how far it is. */
     public static Result check(LabBook book, List<Incoming> incoming, LocalDate today, Progress progress) {
-        Intake intake = new Intake(book, incoming, today, progress);
+        return check(book, incoming, Moments.endOf(today), progress);
+    }
+
+    /**
+     * Checks some records at an hour of a day.
+     *
+     * @param now nothing can be of a later moment, but for what a clock may be ahead
+     */
+    public static Result check(LabBook book, List<Incoming> incoming, LocalDateTime now, Progress progress) {
+        Intake intake = new Intake(book, incoming, now, progress);
         List<Incoming> inOrder = incoming.stream().sorted(Incoming.IN_ORDER).toList();
         Touched.inParts(inOrder, progress, Progress.Stage.CHECKING, part -> part.forEach(intake::take));
         List<Draft> drafts =
                 ProductionIntake.looked(book, intake.drafts, intake.good(RecordKind.PRODUCTION), intake.problems);
         drafts = IssueIntake.looked(book, drafts, intake.good(RecordKind.FACTOR_ISSUE), intake.problems);
+        drafts = intake.fieldIntake.looked(drafts, intake.good(RecordKind.FIELD_READING), intake.problems);
         Set<TrialId> doubted = new TrialJudging(book, intake.touched, intake.drafts, intake.trialIntake.doubted())
                 .doubted(intake.good(RecordKind.TRIAL), intake.problems, progress);
-        return new Result(drafts, intake.alreadyThere, intake.problems, doubted);
+        return new Result(drafts, intake.alreadyThere, intake.problems, doubted, intake.fieldIntake.doubted(drafts));
     }
 
     private Map<String, Incoming> good(RecordKind kind) {
@@ -205,13 +235,18 @@ public final class Intake {
             case SOURCE_MEASUREMENT ->
                 unlessWrong(one, SourceIntake.check((SourceMeasurement) one.value(), this::known, today));
             case PRODUCTION -> unlessWrong(one, ProductionIntake.check((Production) one.value(), this::known, today));
-            case FIELD_READING -> unlessWrong(one, FieldIntake.check((FieldReading) one.value(), this::known, today));
+            case FIELD_READING -> field(one, (FieldReading) one.value());
             case FACTOR_GROUP -> unlessWrong(one, GroupIntake.check(book, drafts, touched, (FactorGroup) one.value()));
             case CHANGE_DECISION ->
                 unlessWrong(one, DecisionIntake.check((ChangeDecision) one.value(), touched, this::known, today))
                         .map(good -> DecisionIntake.marked(good, touched));
             default -> Optional.of(one);
         };
+    }
+
+    private Optional<Incoming> field(Incoming one, FieldReading reading) {
+        Incoming explained = new Incoming(one.place(), fieldIntake.asExplained(reading));
+        return unlessWrong(explained, fieldIntake.check((FieldReading) explained.value()));
     }
 
     private Optional<Incoming> unlessWrong(Incoming one, List<Problem> found) {
@@ -258,7 +293,7 @@ public final class Intake {
         }
         Map<SourceId, Integer> sources = touched.value(Determination.class, RecordKind.DETERMINATION, marked.recordId())
                 .map(Determination::sourceVersions)
-                .orElseGet(() -> sourcesToday(marked.mixId()));
+                .orElseGet(() -> coming.sourcesToday(marked.mixId()));
         return Optional.of(new Incoming(one.place(), marked.madeWith(sources)));
     }
 
@@ -300,8 +335,8 @@ public final class Intake {
             Determination begun = new Determination(
                     placed.determinationId(),
                     trial.mixId(),
-                    Math.max(1, versionOf(RecordKind.MIX, trial.mixId().text())),
-                    sourcesToday(trial.mixId()),
+                    Math.max(1, coming.versionOf(RecordKind.MIX, trial.mixId().text())),
+                    coming.sourcesToday(trial.mixId()),
                     trial.testedAt().toLocalDate(),
                     "",
                     trial.simulated());
@@ -342,21 +377,6 @@ public final class Intake {
         return Optional.of(issue.mixVersion() > 0 ? one : new Incoming(one.place(), GroupIntake.resting(issue, made)));
     }
 
-    /** Returns the versions the sources of a mix will have once these are kept; one not in the register is left out. */
-    private Map<SourceId, Integer> sourcesToday(MixId mixId) {
-        Map<SourceId, Integer> versions = new LinkedHashMap<>();
-        known(RecordKind.MIX, mixId.text())
-                .map(mix -> ((MixDesign) mix).sources())
-                .orElseThrow()
-                .forEach(source -> {
-                    int number = versionOf(RecordKind.SOURCE, source.text());
-                    if (number > 0) {
-                        versions.put(source, number);
-                    }
-                });
-        return versions;
-    }
-
     private boolean knownMix(Incoming one, MixId mixId) {
         boolean isKnown = known(RecordKind.MIX, mixId.text()).isPresent();
         if (!isKnown) {
@@ -371,21 +391,7 @@ public final class Intake {
     }
 
     private Optional<Kept> known(RecordKind kind, String recordId) {
-        Optional<Kept> incoming = Optional.ofNullable(good.get(kind))
-                .map(all -> all.get(recordId))
-                .map(Incoming::value);
-        if (incoming.isPresent()) {
-            return incoming;
-        }
-        return touched.latest(kind, recordId).map(Version::value);
-    }
-
-    /** Returns the version a record will have once these are kept; 0 when it is not known. */
-    private int versionOf(RecordKind kind, String recordId) {
-        Integer drafted = soon.getOrDefault(kind, Map.of()).get(recordId);
-        return drafted != null
-                ? drafted
-                : touched.latest(kind, recordId).map(Version::number).orElse(0);
+        return coming.known(kind, recordId);
     }
 
     private void error(Incoming one, String code, Object... values) {

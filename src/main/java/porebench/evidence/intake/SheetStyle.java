@@ -1,6 +1,7 @@
 package porebench.evidence.intake;
 
 import java.math.BigDecimal;
+import java.time.ZoneId;
 import java.util.Optional;
 import porebench.quantity.Symbolic;
 import porebench.quantity.Typed;
@@ -11,10 +12,22 @@ import porebench.quantity.Typed;
  *
  * @param apart what stands between the columns
  * @param decimal the decimal sign
+ * @param zone the laboratory's time zone, by which a moment that states how far it is from UTC is told by the laboratory's clock; empty
+ *     where no such moment is taken
  */
-public record SheetStyle(Apart apart, Decimal decimal) {
+public record SheetStyle(Apart apart, Decimal decimal, Optional<ZoneId> zone) {
     /** As the formats are documented. */
     public static final SheetStyle DOCUMENTED = new SheetStyle(Apart.COMMA, Decimal.POINT);
+
+    /** A style in which no moment states how far it is from UTC. */
+    public SheetStyle(Apart apart, Decimal decimal) {
+        this(apart, decimal, Optional.empty());
+    }
+
+    /** Returns the same style for the clock of a laboratory. */
+    public SheetStyle in(ZoneId laboratory) {
+        return new SheetStyle(apart, decimal, Optional.of(laboratory));
+    }
 
     /** What stands between the columns. */
     public enum Apart implements Symbolic {

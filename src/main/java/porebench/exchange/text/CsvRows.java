@@ -101,9 +101,9 @@ public final class CsvRows {
         return new RFC4180ParserBuilder().withSeparator(style.apart().sign()).build();
     }
 
-    /** Returns the decimal sign of the file. */
-    SheetStyle.Decimal decimal() {
-        return style.decimal();
+    /** Returns how the file is written. */
+    SheetStyle style() {
+        return style;
     }
 
     /** From here on problems with bytes name the column they are in. */

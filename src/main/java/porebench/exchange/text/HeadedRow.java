@@ -3,6 +3,8 @@ package porebench.exchange.text;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
@@ -10,11 +12,13 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import porebench.evidence.intake.SheetStyle;
+import porebench.method.Dates;
 import porebench.method.Limit;
 import porebench.method.Problem;
 import porebench.quantity.Spelling;
@@ -33,19 +37,22 @@ public final class HeadedRow {
     private static final DateTimeFormatter DATE_TIME =
             DateTimeFormatter.ISO_LOCAL_DATE_TIME.withResolverStyle(ResolverStyle.STRICT);
 
+    /** How far from UTC, behind a time. */
+    private static final Pattern OFFSET = Pattern.compile("T.*([+-]\\d\\d:\\d\\d|Z)$");
+
     private static final Pattern DAY_ALONE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
 
     private final CsvRows.Raw raw;
     private final Map<String, Integer> places;
     private final Findings findings;
-    private final SheetStyle.Decimal decimal;
+    private final SheetStyle style;
     private final Set<String> refused = new HashSet<>();
     private final Set<List<Object>> noted = new HashSet<>();
     private String subject = "";
     private boolean good;
 
-    HeadedRow(CsvRows.Raw raw, Map<String, Integer> places, Findings findings, SheetStyle.Decimal decimal) {
-        this.decimal = decimal;
+    HeadedRow(CsvRows.Raw raw, Map<String, Integer> places, Findings findings, SheetStyle style) {
+        this.style = style;
         this.raw = raw;
         this.places = places;
         this.findings = findings;
@@ -196,7 +203,7 @@ public final class HeadedRow {
     private Optional<BigDecimal> parseNumber(String column, String text, NumberRange bounds) {
         Optional<BigDecimal> number = plainNumber(text);
         if (number.isEmpty()) {
-            String fault = decimal == SheetStyle.Decimal.COMMA && text.indexOf('.') >= 0
+            String fault = style.decimal() == SheetStyle.Decimal.COMMA && text.indexOf('.') >= 0
                     ? "csv.decimal-point"
                     : numberFault(text);
             error(column, fault, named(column), Findings.quoted(text));
@@ -216,7 +223,7 @@ public final class HeadedRow {
 
     /** Returns the number of a text that is written as the numbers of the file are; empty when it is none. */
     Optional<BigDecimal> plainNumber(String text) {
-        return decimal.parse(text);
+        return style.decimal().parse(text);
     }
 
     /** Returns whether a text is a number, but not written as the formats ask for. */
@@ -290,12 +297,17 @@ public final class HeadedRow {
         });
     }
 
-    /** Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. */
+    /**
+     * Returns a day and time by the laboratory's clock, which must be there; a day alone means its beginning. One that says how far it is
+     * from UTC, as those of a phone do, is told by the laboratory's clock, to the second.
+     */
     public Optional<LocalDateTime> dateTime(String column) {
         return word(column).flatMap(text -> {
             try {
                 String full = DAY_ALONE.matcher(text).matches() ? text + "T00:00" : text.replaceFirst(" ", "T");
-                LocalDateTime time = LocalDateTime.parse(full, DATE_TIME);
+                LocalDateTime time = OFFSET.matcher(full).find() && style.zone().isPresent()
+                        ? here(column, OffsetDateTime.parse(full), style.zone().get())
+                        : LocalDateTime.parse(full, DATE_TIME);
                 checkYear(column, time.toLocalDate(), text);
                 return Optional.of(time);
             } catch (DateTimeParseException notATime) {
@@ -303,6 +315,22 @@ public final class HeadedRow {
                 return Optional.empty();
             }
         });
+    }
+
+    /** Returns the same moment by the laboratory's clock; that it was written by another is a doubt. */
+    private LocalDateTime here(String column, OffsetDateTime written, ZoneId zone) {
+        LocalDateTime here = written.atZoneSameInstant(zone).toLocalDateTime();
+        if (!here.equals(written.toLocalDateTime())) {
+            findings.warning(
+                    raw.line(),
+                    Objects.requireNonNull(places.get(column)),
+                    column,
+                    "csv.other-offset",
+                    named(column),
+                    Dates.minute(written.toLocalDateTime()),
+                    Dates.minute(here));
+        }
+        return here;
     }
 
     private void checkYear(String column, LocalDate day, String text) {

@@ -61,7 +61,7 @@ public final class Table {
         while (row.isPresent()) {
             CsvRows.Raw raw = row.get();
             if (raw.fields().size() == heading.names().size()) {
-                HeadedRow entry = new HeadedRow(raw, places, findings, rows.decimal());
+                HeadedRow entry = new HeadedRow(raw, places, findings, rows.style());
                 marked |= watching && entry.optionalYesNo(Headings.SIMULATED).orElse(false);
                 return Optional.of(entry);
             }

@@ -1,5 +1,6 @@
 package porebench.record.book;
 
+import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.method.Glyphs;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
@@ -57,6 +59,19 @@ public interface Records {
                 .forEach(version -> found.put(version.value().recordId(), version)));
         return found.values().stream()
                 .sorted(Comparator.comparing(version -> version.value().recordId()))
+                .toList();
+    }
+
+    /**
+     * Returns the newest version of every field reading of a span of time, in the order of their ids.
+     *
+     * @param from the first moment
+     * @param until the first moment after it
+     */
+    default List<Version<FieldReading>> readingsBetween(LocalDateTime from, LocalDateTime until) {
+        return latest(FieldReading.class).stream()
+                .filter(version -> !version.value().readAt().isBefore(from)
+                        && version.value().readAt().isBefore(until))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package porebench.store.records;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.PhotoFile;
 import porebench.record.RecordKind;
@@ -20,6 +22,7 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
 import porebench.record.book.Version;
+import porebench.record.column.FieldReadingColumns;
 import porebench.record.id.MeterId;
 import porebench.record.id.MixId;
 import porebench.store.chain.EntryTable;
@@ -108,6 +111,14 @@ public final class StoredRecords implements Records {
                 .forEach(part -> read(table, Selection.belonging(table, belonging.column(), part))
                         .forEach(version -> found.put(version.value().recordId(), version)));
         return List.copyOf(found.values());
+    }
+
+    @Override
+    public List<Version<FieldReading>> readingsBetween(LocalDateTime from, LocalDateTime until) {
+        RecordTable<FieldReading> table = RecordTable.of(FieldReading.class);
+        return inOrder(read(
+                table,
+                Selection.between(table, FieldReadingColumns.READ_AT.name(), from.toString(), until.toString())));
     }
 
     /** Returns newest versions in the order of their ids; an id may be put together anew each time it is asked for, so it is asked once. */

@@ -93,6 +93,12 @@ public record Selection(String from, Map<String, ?> names) {
         return new Selection(ofThose(table, column, "IN (" + listOf(names) + ")"), names);
     }
 
+    /** Returns the newest version of every record whose newest version has a text in a column from one up to, not with, another. */
+    public static Selection between(RecordTable<?> table, String column, String from, String until) {
+        return new Selection(
+                ofThose(table, column, ">= :from AND " + column + " < :until"), Map.of("from", from, "until", until));
+    }
+
     /** Their table tells the kind. Were the kind asked for, SQLite would go through all entries of that kind. */
     private static String ofThose(RecordTable<?> table, String column, String owners) {
         return "FROM newest_entry WHERE entry_no IN (SELECT entry_no FROM " + table.holding(column) + " WHERE " + column

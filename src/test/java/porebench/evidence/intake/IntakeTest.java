@@ -264,14 +264,14 @@ class IntakeTest {
         keep(result);
         // The same file again: the trials are found where they are.
         assertThat(check(unassigned("T-8", "M-1", "5.4"), unassigned("T-9", "M-1", "5.4")))
-                .isEqualTo(new Intake.Result(List.of(), 2, List.of(), Set.of()));
+                .isEqualTo(new Intake.Result(List.of(), 2, List.of(), Set.of(), Set.of()));
     }
 
     @Test
     void aTrialOfNoDeterminationIsFoundWhereItWentEvenAfterTheIssue() {
         bench.issue(Bench.START);
         assertThat(check(unassigned("T-1", "M-1", "5.4")))
-                .isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of()));
+                .isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of(), Set.of()));
         assertThat(Books.codes(check(unassigned("T-1", "M-1", "5.9")).problems()))
                 .containsExactly("import.differs");
     }
@@ -304,7 +304,7 @@ class IntakeTest {
         assertThat(values(result)).contains(stated.restingOn(1, sources).on(Grounds.NONE.from(FactorOrigin.IMPORTED)));
         keep(result);
         Books.correct(bench.book, Samples.source("S-2", Role.COARSE, "Ledge 3"));
-        assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of()));
+        assertThat(check(open)).isEqualTo(new Intake.Result(List.of(), 1, List.of(), Set.of(), Set.of()));
     }
 
     /** A factor as the bench would export it, with its versions and the doubts taken on. */

@@ -1,7 +1,7 @@
 package porebench.desk.frame.book;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -75,13 +75,14 @@ public final class Importing {
 
     private void read(List<Path> files, SheetStyle style, SheetImport.Taking taking) {
         LabBook book = desk.book();
-        LocalDate today = tools.today();
+        LocalDateTime now = tools.now();
         String doing =
                 texts.get("import.doing", files.stream().map(Importing::name).collect(Collectors.joining(", ")));
         tools.tasks()
                 .run(
                         doing,
-                        progress -> ImportRead.of(tools.sheets(), book, files, style, taking, today, progress),
+                        progress ->
+                                ImportRead.of(tools.sheets(), book, files, style, taking, now, tools.zone(), progress),
                         read -> ask(read, taking),
                         failure -> tools.asker().failure(over, doing, failure));
     }
@@ -94,9 +95,9 @@ public final class Importing {
         }
     }
 
-    /** Asks why doubted trials are kept, as at the bench; empty when the person does not want to say. */
+    /** Asks why doubted records are kept, as at the bench; empty when the person does not want to say. */
     private Optional<ImportModel> explained(ImportModel incoming) {
-        int doubted = incoming.result().doubted().size();
+        int doubted = incoming.result().doubts();
         if (doubted == 0) {
             return Optional.of(incoming);
         }
@@ -104,7 +105,7 @@ public final class Importing {
                 .reason(
                         over,
                         texts.get("import.doubted.title"),
-                        texts.get("import.doubted.question", doubted, incoming.doubtedTrials()),
+                        texts.get("import.doubted.question", doubted, incoming.doubtedNames()),
                         texts.get("import.doubted.act"))
                 .map(incoming::keptFor);
     }

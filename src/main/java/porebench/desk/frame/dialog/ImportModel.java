@@ -1,13 +1,14 @@
 package porebench.desk.frame.dialog;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import porebench.evidence.intake.Incoming;
 import porebench.evidence.intake.Intake;
 import porebench.evidence.intake.Sheet;
@@ -17,6 +18,7 @@ import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
+import porebench.record.id.ReadingId;
 import porebench.record.id.TrialId;
 
 /**
@@ -28,7 +30,7 @@ import porebench.record.id.TrialId;
  * @param problems every problem, of the files and of its records against the lab book
  */
 public record ImportModel(String file, int files, Intake.Result result, List<Problem> problems) {
-    /** How many trials are named; the preview says the rest. */
+    /** How many records are named; the preview says the rest. */
     private static final int NAMED = 12;
 
     public ImportModel {
@@ -38,17 +40,17 @@ public record ImportModel(String file, int files, Intake.Result result, List<Pro
     /**
      * Checks what was read from files against the lab book and against each other, in the order in which records need each other.
      *
-     * @param today the day on which it is to be kept
+     * @param now the day and time at which it is to be kept
      * @param progress hears how far it is
      */
-    public static ImportModel of(LabBook book, List<Sheet<Kept>> sheets, LocalDate today, Progress progress) {
+    public static ImportModel of(LabBook book, List<Sheet<Kept>> sheets, LocalDateTime now, Progress progress) {
         List<Incoming> incoming = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (Sheet<Kept> sheet : sheets) {
             incoming.addAll(Sheet.incoming(sheet));
             problems.addAll(sheet.problems());
         }
-        Intake.Result result = Intake.check(book, incoming, today, progress);
+        Intake.Result result = Intake.check(book, incoming, now, progress);
         problems.addAll(result.problems());
         return new ImportModel(
                 sheets.stream().map(Sheet::file).collect(Collectors.joining(", ")), sheets.size(), result, problems);
@@ -59,17 +61,17 @@ public record ImportModel(String file, int files, Intake.Result result, List<Pro
         return new ImportModel(file, files, result.with(drafts.apply(result.drafts())), problems);
     }
 
-    /** Returns the names of the trials that are kept only for a reason, in a few words. */
-    public String doubtedTrials() {
-        List<String> names = result.doubted().stream()
-                .map(TrialId::text)
-                .sorted()
+    /** Returns the names of the trials and field readings that are kept only for a reason, in a few words. */
+    public String doubtedNames() {
+        List<String> names = Stream.concat(
+                        result.doubted().stream().map(TrialId::text).sorted(),
+                        result.doubtedReadings().stream().map(ReadingId::text).sorted())
                 .limit(NAMED)
                 .toList();
-        return String.join(", ", names) + (result.doubted().size() > NAMED ? ", …" : "");
+        return String.join(", ", names) + (result.doubts() > NAMED ? ", …" : "");
     }
 
-    /** Returns the same import, its doubted trials kept for a reason. */
+    /** Returns the same import, its doubted records kept for a reason. */
     public ImportModel keptFor(String reason) {
         return new ImportModel(file, files, result.keptFor(reason), problems);
     }

@@ -1,7 +1,8 @@
 package porebench.desk.frame.dialog;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +35,8 @@ public record ImportRead(List<Path> files, Map<Path, SheetLook> otherwise, Sheet
      *
      * @param style how those files are read that seem to be written in another way than is documented, as a person says
      * @param taking what is taken of them
-     * @param today the day on which they are to be kept
+     * @param now the day and time at which they are to be kept
+     * @param zone that of the laboratory
      * @param progress hears how far it is
      */
     public static ImportRead of(
@@ -43,7 +45,8 @@ public record ImportRead(List<Path> files, Map<Path, SheetLook> otherwise, Sheet
             List<Path> files,
             SheetStyle style,
             SheetImport.Taking taking,
-            LocalDate today,
+            LocalDateTime now,
+            ZoneId zone,
             Progress progress) {
         Map<Path, SheetLook> otherwise = new LinkedHashMap<>();
         List<Sheet<Kept>> read = new ArrayList<>();
@@ -53,13 +56,14 @@ public record ImportRead(List<Path> files, Map<Path, SheetLook> otherwise, Sheet
                 otherwise.put(file, look);
             }
             read.add(taking.rows()
-                    .apply(sheets.records(file, look.isOtherwise() ? style : SheetStyle.DOCUMENTED, progress)));
+                    .apply(sheets.records(
+                            file, (look.isOtherwise() ? style : SheetStyle.DOCUMENTED).in(zone), progress)));
         }
         return new ImportRead(
                 files,
                 otherwise,
                 style,
-                ImportModel.of(book, read, today, progress).keeping(taking.drafts()));
+                ImportModel.of(book, read, now, progress).keeping(taking.drafts()));
     }
 
     /** Returns the names of the files that seem to be written in another way. */

@@ -123,7 +123,7 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 List.of(demo.desk.tools().sheets().records(sheet)),
-                demo.desk.tools().today(),
+                demo.desk.tools().now(),
                 Progress.UNHEARD);
         assertThat(incoming.counts()).isEqualTo(Map.of(RecordKind.SOURCE, 1));
         assertThat(incoming.hasSomethingToKeep()).isTrue();
@@ -146,7 +146,7 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 List.of(demo.desk.tools().sheets().records(sheet)),
-                demo.desk.tools().today(),
+                demo.desk.tools().now(),
                 Progress.UNHEARD);
         assertThat(incoming.errors()).isZero();
         assertThat(incoming.warnings()).isEqualTo(1);
@@ -158,7 +158,7 @@ class FrameModelsTest {
         ImportModel incoming = ImportModel.of(
                 demo.desk.book(),
                 List.of(demo.desk.tools().sheets().records(Path.of("demo-data/meters.csv"))),
-                demo.desk.tools().today(),
+                demo.desk.tools().now(),
                 Progress.UNHEARD);
         assertThat(incoming.hasSomethingToKeep()).isFalse();
         assertThat(incoming.result().alreadyThere()).isEqualTo(3);
