@@ -103,7 +103,10 @@ public final class CardBatch {
             allowed.value().ifPresent(one -> cards.add(one.card()));
             refused.addAll(allowed.problems());
         });
-        mixes.stream().filter(mix -> !found.contains(mix)).map(CardGate::notThere).forEach(refused::add);
+        mixes.stream()
+                .filter(mix -> !found.contains(mix))
+                .map(CardGate::notThere)
+                .forEach(refused::add);
         boolean isEnough = refused.isEmpty() || (wish.leaveOut() && !cards.isEmpty());
         return isEnough
                 ? Answer.of(cards, refused.stream().map(Problem::asWarning).toList())
@@ -154,8 +157,7 @@ public final class CardBatch {
             waiting.release();
             return handed;
         } catch (RuntimeException failure) {
-            return Answer.refused(
-                    notReleased(wish, handed.value().orElseThrow(), CardHandout.words(failure, locale)));
+            return Answer.refused(notReleased(wish, handed.value().orElseThrow(), CardHandout.words(failure, locale)));
         }
     }
 
@@ -163,7 +165,8 @@ public final class CardBatch {
     private List<Problem> notReleased(Wish wish, List<CardHandout.Handed> handed, String failure) {
         List<Problem> problems = new ArrayList<>();
         try {
-            List<String> names = handed.stream().map(one -> one.print().recordId()).toList();
+            List<String> names =
+                    handed.stream().map(one -> one.print().recordId()).toList();
             List<Draft> corrections = book.latest(CardPrint.class, names).values().stream()
                     .<Draft>map(kept -> Draft.correcting(kept, kept.value().notReleased()))
                     .toList();

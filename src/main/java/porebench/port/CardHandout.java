@@ -89,10 +89,7 @@ public final class CardHandout {
     public Answer<Handed> toFile(Wish wish, List<PaperLanguage> languages, OutputFile file) {
         CardLook look = new CardLook(wish.paper().card().orElseThrow(), languages, Optional.empty(), 1);
         return toFile(
-                wish,
-                look.form(),
-                file,
-                (card, profile) -> press.ready(List.of(card), look, file, Progress.UNHEARD));
+                wish, look.form(), file, (card, profile) -> press.ready(List.of(card), look, file, Progress.UNHEARD));
     }
 
     /**
@@ -137,8 +134,7 @@ public final class CardHandout {
 
     private Answer<CardGate.Allowed> card(Wish wish) {
         return Evidence.of(book, wish.mixId())
-                .map(evidence ->
-                        new CardGate(book).card(evidence, wish.revision(), wish.marked(), wish.moment()))
+                .map(evidence -> new CardGate(book).card(evidence, wish.revision(), wish.marked(), wish.moment()))
                 .orElseGet(() -> Answer.refused(List.of(CardGate.notThere(wish.mixId()))));
     }
 

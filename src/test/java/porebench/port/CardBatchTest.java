@@ -214,12 +214,10 @@ class CardBatchTest {
     @Test
     void aPlantWithoutMixesARecallWithoutCardsAndABookWithoutFactorsAreRefused() throws IOException {
         CardChoice both = new CardChoice(List.of(), Optional.of("West"), true);
-        Books.keep(
-                book,
-                SampleCards.step("M-2", 1, 2, CardStep.Act.RETURNED, "", 2, ""));
+        Books.keep(book, SampleCards.step("M-2", 1, 2, CardStep.Act.RETURNED, "", 2, ""));
         assertThat(codes(save(both, true))).containsExactly("cards.no-plant", "cards.none-recalled");
-        CardBatch.Wish early =
-                new CardBatch.Wish(CardChoice.IN_FORCE, true, A6, DAY.minusDays(1).atTime(9, 0), "R. Vale", "why");
+        CardBatch.Wish early = new CardBatch.Wish(
+                CardChoice.IN_FORCE, true, A6, DAY.minusDays(1).atTime(9, 0), "R. Vale", "why");
         assertThat(codes(save(book, press, early, Progress.UNHEARD))).containsExactly("cards.none-in-force");
         nothingLeft();
     }

@@ -88,12 +88,7 @@ public final class CardsCommand extends BookCommand {
                             book, ports().press().get(), here().locale())
                     .toFile(
                             new CardBatch.Wish(
-                                    choice,
-                                    leaveOut,
-                                    look,
-                                    here().now(),
-                                    who.name(here()),
-                                    words().get("cards.why")),
+                                    choice, leaveOut, look, here().now(), who.name(here()), words().get("cards.why")),
                             whereTo.file(out),
                             here().progress());
             return marked(book, CommandOutcome.of(answer, said(look)));
@@ -126,7 +121,10 @@ public final class CardsCommand extends BookCommand {
                         "cards.factor",
                         handed -> handed.card().issue().factorPercent())
                 .in("unit.air")
-                .text("recheckBy", "cards.until", handed -> handed.card().lastDay().toString())
+                .text(
+                        "recheckBy",
+                        "cards.until",
+                        handed -> handed.card().lastDay().toString())
                 .text("state", handed -> handed.card().state().symbol());
     }
 }

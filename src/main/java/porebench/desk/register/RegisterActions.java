@@ -2,6 +2,8 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
@@ -16,7 +18,9 @@ import porebench.desk.form.UnitSystem;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.paper.RegisterList;
 import porebench.method.Texts;
+import porebench.port.CardBatch;
 import porebench.port.OutputFile;
+import porebench.port.OutputRefused;
 import porebench.port.Paper;
 import porebench.port.RegisterTable;
 
@@ -27,6 +31,7 @@ final class RegisterActions {
 
     final Action print;
     final Action save;
+    final Action cards;
 
     private final DeskModel desk;
     private final RegisterModel model;
@@ -56,6 +61,7 @@ final class RegisterActions {
         this.told = told;
         print = Commands.of(texts.get("register.print"), () -> list(this::print));
         save = Commands.of(texts.get("register.save"), () -> list(this::save));
+        cards = Commands.of(texts.get("cards.action"), this::cards);
     }
 
     /** Makes the list of what is on view now; how far the lab book reaches is read beside the event thread. */
@@ -68,6 +74,59 @@ final class RegisterActions {
 
     private Paper paper() {
         return desk.units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
+    }
+
+    /** Asks of which mixes cards are wanted, where to, and makes them. */
+    private void cards() {
+        CardsModel wanted = new CardsModel(texts, desk.rows(), shown.get());
+        Optional<String> person = desk.tools().asker().person(page);
+        if (person.isEmpty() || !new CardsDialog(wanted, desk.tools().problemText()).ask(page)) {
+            return;
+        }
+        desk.tools()
+                .asker()
+                .fileToWrite(
+                        page,
+                        texts.get("cards.title"),
+                        texts.get("cards.file", desk.tools().today().toString()))
+                .ifPresent(file -> make(wanted.wish(desk.tools().now(), person.get()), file));
+    }
+
+    private void make(CardBatch.Wish wish, OutputFile file) {
+        CardBatch batch =
+                new CardBatch(desk.book(), desk.tools().press(), desk.tools().locale());
+        String path = file.path().toString();
+        String doing = texts.get("cards.doing", path);
+        desk.tools()
+                .tasks()
+                .run(
+                        doing,
+                        progress -> batch.toFile(wish, file, progress),
+                        answer -> {
+                            desk.refresh();
+                            told.accept(answer.value()
+                                    .map(made -> texts.get("cards.made", Integer.toString(made.size()), path))
+                                    .orElseGet(() -> texts.get("cards.refused")));
+                            if (!answer.problems().isEmpty()) {
+                                boolean isMade = answer.value().isPresent();
+                                desk.tools()
+                                        .asker()
+                                        .problems(
+                                                page,
+                                                texts.get(isMade ? "cards.left-out" : "cards.refused"),
+                                                answer.problems());
+                            }
+                        },
+                        failure -> {
+                            if (failure instanceof CancellationException) {
+                                told.accept(texts.get("cards.ended"));
+                            } else if (failure instanceof OutputRefused refused) {
+                                told.accept(texts.get("cards.refused"));
+                                desk.tools().asker().problems(page, texts.get("cards.refused"), refused.problems());
+                            } else {
+                                desk.tools().asker().failure(page, doing, failure);
+                            }
+                        });
     }
 
     private void print(RegisterList list) {

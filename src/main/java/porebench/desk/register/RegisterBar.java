@@ -83,9 +83,10 @@ final class RegisterBar {
         first.add(Commands.button("register.forget-view", forget));
         first.add(overTime);
         first.add(Commands.button("register.open", open));
-        JPanel second = line("[0:260:320,fill]12[grow,fill,0:0:]12[]6[]");
+        JPanel second = line("[0:260:320,fill]12[grow,fill,0:0:]12[]6[]6[]");
         second.add(filter.component(), "wmin 0");
         second.add(told, "wmin 0");
+        second.add(Commands.button("register.cards", actions.cards));
         second.add(Commands.button("register.print", actions.print));
         second.add(Commands.button("register.save", actions.save));
         bar.setOpaque(false);

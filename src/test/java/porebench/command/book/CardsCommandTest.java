@@ -79,17 +79,18 @@ class CardsCommandTest {
                 .containsEntry("paper", "A6")
                 .containsEntry("language", "en")
                 .containsEntry("path", folder.resolve("all.pdf").toString());
-        assertThat(said.list("cards")).singleElement().satisfies(card -> assertThat(card)
-                .containsEntry("card", "M-1/r1/1")
-                .containsEntry("mixId", "M-1")
-                .containsEntry("revision", 1)
-                .containsEntry("number", 1)
-                .containsEntry("recheckBy", "2027-06-10")
-                .containsEntry("state", "in-force"));
+        assertThat(said.list("cards"))
+                .singleElement()
+                .satisfies(card -> assertThat(card)
+                        .containsEntry("card", "M-1/r1/1")
+                        .containsEntry("mixId", "M-1")
+                        .containsEntry("revision", 1)
+                        .containsEntry("number", 1)
+                        .containsEntry("recheckBy", "2027-06-10")
+                        .containsEntry("state", "in-force"));
         assertThat(text("all.pdf")).contains("M-1", "SUBTRACT");
         try (LabBook book = book()) {
-            Version<CardPrint> print =
-                    book.latest(CardPrint.class, "M-1/r1/1").orElseThrow();
+            Version<CardPrint> print = book.latest(CardPrint.class, "M-1/r1/1").orElseThrow();
             assertThat(print.stamp().who()).isEqualTo("Ada");
             assertThat(print.stamp().why()).isEqualTo("Cards printed from the command line");
         }
@@ -108,7 +109,8 @@ class CardsCommandTest {
                 .containsEntry("language", "fr+de")
                 .containsEntry("paper", "wallet");
         assertThat(text("two.pdf")).contains("ABZIEHEN", "SOUSTRAIRE");
-        assertThat(cards("--out", "one.pdf", "--sheet", "A4", "--per-sheet", "1").status())
+        assertThat(cards("--out", "one.pdf", "--sheet", "A4", "--per-sheet", "1")
+                        .status())
                 .isZero();
         try (LabBook book = book()) {
             assertThat(book.latest(CardPrint.class))
