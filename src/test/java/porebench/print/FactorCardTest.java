@@ -222,7 +222,9 @@ class FactorCardTest {
         assertThat(english(card))
                 .contains("Lab \uFFFD\uFFFD\uFFFD \uFFFD \uFFFD")
                 .contains("M- 1 2")
-                .contains("two lines and more");
+                .contains("two lines and more")
+                .contains("\uFFFD stands for a character that the typeface of this card lacks");
+        assertThat(english(Cards.usual())).doesNotContain("lacks");
     }
 
     @ParameterizedTest

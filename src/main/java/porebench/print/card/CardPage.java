@@ -17,6 +17,7 @@ import porebench.port.OutputRefused;
 import porebench.print.page.Align;
 import porebench.print.page.Band;
 import porebench.print.page.Block;
+import porebench.print.page.CardLetters;
 import porebench.print.page.Facts;
 import porebench.print.page.FittedText;
 import porebench.print.page.Imprint;
@@ -233,6 +234,10 @@ public final class CardPage {
         }
         for (String taken : takenOn(tight ? 1 : MOST_TAKEN_ON)) {
             blocks.add(words(new TextFit(Weight.REGULAR, tight ? 6 : 7, 5.5, width, tight ? 1 : 2), taken));
+        }
+        Optional<String> notShown = new CardLetters(card, pen.faces()).note(words);
+        if (notShown.isPresent()) {
+            blocks.add(words(new TextFit(Weight.REGULAR, tight ? 6 : 7, 5.5, width, 1), notShown.get()));
         }
         blocks.add(gap());
         Facts signatures = new Facts(pen, 8.5, width, people());

@@ -14,6 +14,7 @@ import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Problem;
 import porebench.port.OutputRefused;
+import porebench.print.page.CardLetters;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
 import porebench.print.page.Pen;
@@ -72,10 +73,14 @@ public final class CardSheets implements AutoCloseable {
     /**
      * Adds a card.
      *
-     * @return why there is none: what a person works by does not fit a card of this size, and the document is then to be thrown away;
+     * @return why there is none: what a person works by does not fit a card of this size, or its typeface lacks a character of it, and the document is then to be thrown away;
      *     empty when it was added
      */
     public List<Problem> add(FactorCard card) throws IOException {
+        List<Problem> notShown = new CardLetters(card, faces).problems();
+        if (!notShown.isEmpty()) {
+            return notShown;
+        }
         if (onPage == places.count()) {
             close();
             stream = page();

@@ -3,6 +3,7 @@ package porebench.print.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import porebench.evidence.paper.CardSize;
 import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
@@ -10,6 +11,7 @@ import porebench.method.Problem;
 import porebench.port.OutputRefused;
 import porebench.print.page.Align;
 import porebench.print.page.Block;
+import porebench.print.page.CardLetters;
 import porebench.print.page.FittedText;
 import porebench.print.page.Imprint;
 import porebench.print.page.Pen;
@@ -179,6 +181,10 @@ final class WalletPage {
         if (!card.isMarked()) {
             String valid = words.say("card.valid-only", Integer.toString(issue.revision()));
             blocks.add(kept(Weight.BOLD, 6, 2, width, valid, left));
+        }
+        Optional<String> notShown = new CardLetters(card, pen.faces()).note(words);
+        if (notShown.isPresent()) {
+            blocks.add(kept(Weight.REGULAR, 6, 2, width, notShown.get(), left));
         }
         TextFit line = new TextFit(Weight.REGULAR, 6, SMALLEST, width, 1);
         blocks.add(text(new CardNames(card, pen, words).sources(line), left, width));

@@ -2,6 +2,7 @@ package porebench.print.page;
 
 import java.io.IOException;
 import java.text.Normalizer;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -11,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /** The typeface inside one document: which characters it can show, and how wide a text is. */
 public final class Faces {
     /** Stands in for a character the typeface lacks, so that the gap is seen. */
-    static final char MISSING = '\uFFFD';
+    public static final char MISSING = '\uFFFD';
 
     private final PDFont regular;
     private final PDFont bold;
@@ -56,6 +57,20 @@ public final class Faces {
                 shown.appendCodePoint(point);
             }
         }
+    }
+
+    /** Returns the characters of a text that the typeface lacks, each once, in their order. */
+    public List<String> lacking(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC)
+                .codePoints()
+                .filter(point -> !Character.isWhitespace(point)
+                        && !Character.isSpaceChar(point)
+                        && !Character.isISOControl(point)
+                        && Character.getType(point) != Character.FORMAT
+                        && !shows(point))
+                .distinct()
+                .mapToObj(Character::toString)
+                .toList();
     }
 
     /** Returns whether the typeface has a character. */

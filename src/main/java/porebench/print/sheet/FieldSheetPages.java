@@ -9,8 +9,10 @@ import java.util.Optional;
 import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
+import porebench.port.OutputRefused;
 import porebench.print.page.Align;
 import porebench.print.page.Band;
+import porebench.print.page.CardLetters;
 import porebench.print.page.Flow;
 import porebench.print.page.Imprint;
 import porebench.print.page.OpenPages;
@@ -55,6 +57,8 @@ public final class FieldSheetPages extends PrintedSheet {
     }
 
     public void draw() throws IOException {
+        CardLetters letters = new CardLetters(card, flow.faces());
+        OutputRefused.unlessNone(letters.problems());
         String text = CardText.of(card, words.card());
         double side = text.getBytes(StandardCharsets.UTF_8).length > MUCH_TEXT ? LARGE_CODE : CODE;
         if (card.isMarked()) {
@@ -85,6 +89,9 @@ public final class FieldSheetPages extends PrintedSheet {
         rows(side > CODE ? FEW_ROWS : ROWS);
         if (card.isMarked()) {
             flow.pen().across(mark(), flow.left(), flow.left(), flow.width(), flow.top() - flow.left());
+        }
+        for (String notShown : letters.note(words).stream().toList()) {
+            small(notShown);
         }
         small(words.say("field.how"));
         small(text.substring(text.lastIndexOf('\n') + 1));

@@ -1,6 +1,7 @@
 package porebench.print.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -8,9 +9,12 @@ import porebench.evidence.CardState;
 import porebench.evidence.paper.CardText;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
+import porebench.method.Problem;
+import porebench.port.OutputRefused;
 import porebench.port.Paper;
 import porebench.print.Cards;
 import porebench.print.Presses;
+import porebench.print.SievedCards;
 import porebench.print.code.CodePicture;
 import porebench.print.page.Words;
 
@@ -43,6 +47,24 @@ class FieldSheetTest {
     void aMarkedSheetHasNoFactorInItsRows() {
         String text = text(Cards.in(CardState.LAPSED, Cards.usual()), Locale.ENGLISH);
         assertThat(text).contains("LAPSED").doesNotContain("SUBTRACT", "\u2212 0.3");
+    }
+
+    /** By conditions a crew works: a lorry instead of a word is not printed as a box. */
+    @Test
+    void charactersThatTheTypefaceLacksAreRefusedOrSaid() {
+        FactorCard card = Cards.under(Cards.usual(), "Only by \uD83D\uDE9A");
+        assertThatThrownBy(() -> text(card, Locale.ENGLISH))
+                .isInstanceOfSatisfying(OutputRefused.class, refused -> assertThat(refused.problems())
+                        .extracting(Problem::code)
+                        .containsExactly("card.conditions-not-shown"));
+        assertThat(text(Cards.named("Lab", "M-1", "\u4e2d", "pit", 1), Locale.ENGLISH))
+                .contains("stands for a character");
+    }
+
+    @Test
+    void aWetSievedConcreteHasTheAirOfItsFullMixture() {
+        assertThat(text(SievedCards.spread(Cards.card("0.3", "6.0", "1.5", "0.1", "10")), Locale.ENGLISH))
+                .contains("At reading 4.8: full mixture 4.1 %, mortar 6.6 %.");
     }
 
     @Test
