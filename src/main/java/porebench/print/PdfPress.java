@@ -28,6 +28,7 @@ import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.FieldList;
 import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
@@ -55,6 +56,7 @@ import porebench.print.page.Typefaces;
 import porebench.print.page.Words;
 import porebench.print.phone.PhoneFile;
 import porebench.print.picture.PictureFile;
+import porebench.print.sheet.FieldListPages;
 import porebench.print.sheet.FieldSheetPages;
 import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RegisterPages;
@@ -258,6 +260,8 @@ public final class PdfPress implements Press {
             new CalibrationFormPages(form, leaves, words, imprint).draw();
         } else if (what instanceof RegisterList list) {
             new RegisterPages(list, leaves, words, imprint).draw();
+        } else if (what instanceof FieldList list) {
+            new FieldListPages(list, leaves, words, imprint).draw();
         } else if (what instanceof FieldSheet field) {
             new FieldSheetPages(field, leaves, words, imprint).draw();
         } else if (what instanceof PlanSheet plan) {
@@ -265,9 +269,11 @@ public final class PdfPress implements Press {
         }
     }
 
-    /** Returns the page as it lies: a register has many columns, and lies on its long side. */
+    /** Returns the page as it lies: a list with many columns lies on its long side. */
     private static PDRectangle turned(Printed what, PDRectangle page) {
-        return what instanceof RegisterList ? new PDRectangle(page.getHeight(), page.getWidth()) : page;
+        return what instanceof RegisterList || what instanceof FieldList
+                ? new PDRectangle(page.getHeight(), page.getWidth())
+                : page;
     }
 
     private Typefaces typefaces() throws IOException {
@@ -324,6 +330,12 @@ public final class PdfPress implements Press {
         }
         if (what instanceof RegisterList list) {
             return words.say("what.register", words.date(list.moment().toLocalDate()));
+        }
+        if (what instanceof FieldList list) {
+            return words.say(
+                    "what.readings",
+                    words.date(list.days().first()),
+                    words.date(list.days().last()));
         }
         if (what instanceof FieldSheet sheet) {
             return words.say("what.field-sheet", sheet.card().mixId().text());

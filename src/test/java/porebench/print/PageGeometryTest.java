@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import porebench.evidence.CardState;
+import porebench.evidence.paper.FieldList;
 import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
@@ -102,6 +103,10 @@ class PageGeometryTest {
                 Plans.everythingLong(9),
                 Plans.training(),
                 Plans.empty(),
+                FieldLists.usual(30),
+                FieldLists.everythingLong(9),
+                FieldLists.training(),
+                FieldLists.empty(),
                 new FieldSheet(Cards.usual()),
                 new FieldSheet(Cards.everythingLong("-0.35", true)),
                 new FieldSheet(Cards.in(CardState.LAPSED, Cards.training("0.3", true))));
@@ -110,7 +115,7 @@ class PageGeometryTest {
     @ParameterizedTest
     @MethodSource("pages")
     void everythingStandsInsideTheMargins(Printed what, Paper paper, double margin) {
-        boolean lies = what instanceof RegisterList;
+        boolean lies = what instanceof RegisterList || what instanceof FieldList;
         assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin, lies);
         assertInside(Presses.pdf(what, paper, SPANISH), paper, margin, lies);
     }

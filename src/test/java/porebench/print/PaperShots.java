@@ -58,7 +58,9 @@ final class PaperShots {
     }
 
     private static Map<String, Printed> sheets() {
-        return new TreeMap<>(Map.of(
+        Map<String, Printed> all =
+                new TreeMap<>(Map.of("readings", FieldLists.usual(30), "readingsLong", FieldLists.everythingLong(9)));
+        all.putAll(Map.of(
                 "sheetB", Sheets.usual(3),
                 "sheetA", Sheets.typeA(3),
                 "sheetLong", Sheets.everythingLong(6),
@@ -69,5 +71,6 @@ final class PaperShots {
                 "registerLong", Registers.everythingLong(9),
                 "field-sheet", new FieldSheet(Cards.usual()),
                 "plan", Plans.everythingLong(9)));
+        return all;
     }
 }

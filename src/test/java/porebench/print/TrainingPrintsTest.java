@@ -37,6 +37,7 @@ class TrainingPrintsTest {
                 Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),
                 Registers.training(),
                 Plans.training(),
+                FieldLists.training(),
                 new FieldSheet(Cards.training("0.3", false)),
                 new FieldSheet(Cards.training("-0.35", true)));
     }

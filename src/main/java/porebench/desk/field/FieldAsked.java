@@ -1,8 +1,8 @@
 package porebench.desk.field;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -14,10 +14,9 @@ import porebench.record.id.MixId;
  * @param first the first day
  * @param last the last day
  * @param mix the mix; empty for those of all mixes
- * @param isGuarded whether they are judged with a guard band
- * @param locale the language of verdicts
+ * @param guard how many standard uncertainties wide a guard band is laid; empty for none
  */
-record FieldAsked(LocalDate first, LocalDate last, Optional<MixId> mix, boolean isGuarded, Locale locale)
+record FieldAsked(LocalDate first, LocalDate last, Optional<MixId> mix, Optional<BigDecimal> guard)
         implements Question<List<FieldLine>> {
     @Override
     public List<FieldLine> answer(Reading seen) {

@@ -1,11 +1,12 @@
 package porebench.desk.field;
 
+import java.math.BigDecimal;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.RecordDraft;
@@ -35,14 +36,14 @@ final class FieldEntry extends RecordDraft<FieldReading> {
             FieldReadingColumns.REMARKS);
 
     private static final String PLACE = "reading/";
-    private final BooleanSupplier isGuarded;
+    private final Supplier<Optional<BigDecimal>> guard;
     private Optional<TypedDraft> before = Optional.empty();
     private Optional<FieldReading> looked = Optional.empty();
     private boolean isPlaced;
 
-    FieldEntry(DeskModel desk, Texts texts, BooleanSupplier isGuarded) {
+    FieldEntry(DeskModel desk, Texts texts, Supplier<Optional<BigDecimal>> guard) {
         super(desk, texts, FieldReading.class, FieldReadingColumns.ALL);
-        this.isGuarded = isGuarded;
+        this.guard = guard;
         restart(Optional.empty(), fresh());
     }
 
@@ -246,12 +247,7 @@ final class FieldEntry extends RecordDraft<FieldReading> {
 
     private FieldGate gate(FieldReading reading) {
         // To the minute: the same question is asked again and again until it is answered.
-        return new FieldGate(
-                reading,
-                isNew(),
-                isGuarded.getAsBoolean(),
-                desk().tools().now().truncatedTo(ChronoUnit.MINUTES),
-                texts().locale());
+        return new FieldGate(reading, isNew(), guard.get(), desk().tools().now().truncatedTo(ChronoUnit.MINUTES));
     }
 
     /** Returns what was found of the reading as it was typed when a field was left last; empty once something else is typed. */

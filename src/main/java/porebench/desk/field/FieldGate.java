@@ -1,8 +1,8 @@
 package porebench.desk.field;
 
+import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -14,11 +14,10 @@ import porebench.record.FieldReading;
  *
  * @param reading the reading as typed
  * @param isNew whether it is new, so that it is given a name
- * @param isGuarded whether it is judged with a guard band
+ * @param guard how many standard uncertainties wide a guard band is laid; empty for none
  * @param now the moment, by the laboratory's clock
- * @param locale the language of the verdict
  */
-record FieldGate(FieldReading reading, boolean isNew, boolean isGuarded, LocalDateTime now, Locale locale)
+record FieldGate(FieldReading reading, boolean isNew, Optional<BigDecimal> guard, LocalDateTime now)
         implements Question<FieldGate.Held> {
     /**
      * What was found.

@@ -12,10 +12,13 @@ import porebench.record.book.Version;
  *
  * @param version the reading as it is kept
  * @param now what follows from the records as they are now; empty where the reading is marked
- * @param then what was said at the time; empty where that was nothing, or is the same as now
- * @param marks why it is marked and not corrected; empty where it is corrected
+ * @param then what was said at the time; empty where that is the same as now
+ * @param marks why it is marked and not corrected, or what is doubtful about the air
  */
-record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Air> then, List<Problem> marks) {
+record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said> then, List<Problem> marks) {
+    private static final String STRUCK = "struck";
+    private static final String MARKED = "not-corrected";
+
     FieldLine {
         marks = List.copyOf(marks);
     }
@@ -26,8 +29,8 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Air>
      * @param revision the revision whose factor was subtracted
      * @param factorPercent the factor, in % air
      * @param reportedPercent the air content as it is reported, in % air
-     * @param expandedPercent its expanded uncertainty, in % air; empty where none is known
-     * @param verdict how it is judged, in words; empty where the mix has no limits
+     * @param expandedPercent its expanded uncertainty at 95 %, in % air; empty where none is known
+     * @param verdict the symbol of how it is judged
      */
     record Air(
             int revision,
@@ -35,6 +38,13 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Air>
             BigDecimal reportedPercent,
             Optional<BigDecimal> expandedPercent,
             String verdict) {}
+
+    /**
+     * What was said of a reading when it was kept first.
+     *
+     * @param air what was made of it; empty where it was marked then
+     */
+    record Said(Optional<Air> air) {}
 
     FieldReading reading() {
         return version.value();
@@ -48,8 +58,18 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Air>
         return !reading().counts();
     }
 
+    /** Returns what is made of it now; nothing of a reading that is struck. */
+    Optional<Air> counted() {
+        return now.filter(air -> !isStruck());
+    }
+
     /** Returns whether it is marked and not corrected although it counts. */
     boolean isMarked() {
         return !isStruck() && now.isEmpty();
+    }
+
+    /** Returns the symbol of how it is judged; that it is struck or marked where it is not. */
+    String verdict() {
+        return isStruck() ? STRUCK : now.map(Air::verdict).orElse(MARKED);
     }
 }

@@ -18,6 +18,7 @@ import porebench.desk.form.History;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.desk.table.FilterLine;
+import porebench.desk.table.TableOrder;
 import porebench.desk.table.VersionsTable;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -34,11 +35,13 @@ public final class FieldPage implements Screen {
             "insets 18 22 18 22, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]2[]12[]16[]4[]8[]8[]8[]"));
     private final WrappedText summary = new WrappedText("readings.summary", "quiet");
     private final WrappedText none = new WrappedText("readings.none", "quiet");
+    private final WrappedText told = new WrappedText("readings.told", "quiet");
     private final FieldActions actions;
     private final FieldPanel form;
     private final FieldBar bar;
     private final FieldTable table;
     private final VersionsTable<FieldReading> versions;
+    private final FieldPrinting printing;
     private final Action correct;
     private final Action strike;
     private final Action restore;
@@ -61,6 +64,7 @@ public final class FieldPage implements Screen {
         actions = new FieldActions(model, panel, this::goTo, this::saved, sheets);
         form = new FieldPanel(
                 model.entry(),
+                model.words(),
                 actions.newer(),
                 Commands.of(texts.get("act.save"), actions::save),
                 Commands.of(texts.get("act.clear"), this::clear));
@@ -68,6 +72,7 @@ public final class FieldPage implements Screen {
         table = new FieldTable(model);
         versions = new VersionsTable<>(
                 "readings.versions", texts.locale(), desk.tools().zone(), false, model::changes);
+        printing = new FieldPrinting(model, panel, () -> TableOrder.rows(table.component()), told::say);
         correct = Commands.of(texts.get("act.correct"), this::correct);
         strike = Commands.of(texts.get("act.strike"), actions::strike);
         restore = Commands.of(texts.get("act.restore"), actions::restore);
@@ -85,9 +90,10 @@ public final class FieldPage implements Screen {
         panel.add(new WrappedText("readings.sentence", "quiet", texts.get("page.sentence")), "wmin 0");
         panel.add(form.component(), "wmin 0");
         panel.add(bar.component(), "wmin 0");
-        panel.add(summary, "wmin 0");
+        panel.add(whole(), "wmin 0");
         panel.add(line(), "wmin 0");
         panel.add(table.component().scrolled(), "wmin 0");
+        panel.add(told, "wmin 0");
         panel.add(none, "wmin 0");
         panel.add(versions.component(), "wmin 0");
         table.component().onSelect(line -> {
@@ -97,14 +103,25 @@ public final class FieldPage implements Screen {
         table.component().on("ENTER", open);
     }
 
+    /** What is done with all readings on view, beside how many they are. */
+    private JComponent whole() {
+        JPanel line = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[grow,fill,0:0:][]12[][]", "[]"));
+        line.setOpaque(false);
+        line.add(summary, "wmin 0");
+        line.add(Commands.button("readings.import", Commands.of(texts.get("act.import"), actions::importFiles)));
+        line.add(Commands.button("readings.print", printing.print));
+        line.add(Commands.button("readings.write", printing.save));
+        return line;
+    }
+
+    /** What is done with the chosen reading. */
     private JComponent line() {
-        JPanel line = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[][][]12[]12[]14[grow,fill,0:0:]", "[]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[][][]12[]14[grow,fill,0:0:]", "[]"));
         line.setOpaque(false);
         line.add(Commands.button("readings.correct", correct));
         line.add(Commands.button("readings.strike", strike));
         line.add(Commands.button("readings.restore", restore));
         line.add(Commands.button("readings.open", open));
-        line.add(Commands.button("readings.import", Commands.of(texts.get("act.import"), actions::importFiles)));
         line.add(FilterLine.overMany(table.component(), texts.locale()), "wmin 0");
         return line;
     }
@@ -194,6 +211,7 @@ public final class FieldPage implements Screen {
         open.setEnabled(chosen.isPresent());
         strike.setEnabled(chosen.filter(line -> !line.isStruck()).isPresent());
         restore.setEnabled(chosen.filter(FieldLine::isStruck).isPresent());
+        printing.refresh();
         versions.show(model.versions());
         versions.component().setVisible(chosen.isPresent());
         isRefreshing = false;

@@ -29,6 +29,7 @@ import porebench.record.column.FieldReadingColumns;
 /** The form of one reading, in two columns of fields that Enter goes through, with what the reading comes to below them. */
 final class FieldPanel {
     private final FieldEntry entry;
+    private final FieldWords words;
     private final Texts texts;
     private final Numbers numbers;
     private final ProblemText problemText;
@@ -47,12 +48,14 @@ final class FieldPanel {
     /**
      * Makes the form.
      *
+     * @param words says how a reading is judged
      * @param newer says what somebody else kept meanwhile
      * @param saving saves what is typed
      * @param clearing empties the form
      */
-    FieldPanel(FieldEntry entry, NewerVersion<FieldReading> newer, Action saving, Action clearing) {
+    FieldPanel(FieldEntry entry, FieldWords words, NewerVersion<FieldReading> newer, Action saving, Action clearing) {
         this.entry = entry;
+        this.words = words;
         this.newer = newer;
         this.texts = entry.texts();
         this.numbers = entry.desk().tools().numbers();
@@ -164,7 +167,7 @@ final class FieldPanel {
                         numbers.show(made.factorPercent()),
                         Integer.toString(made.revision()),
                         numbers.show(made.reportedPercent()),
-                        made.verdict()));
+                        words.verdict(made)));
         return air.or(() -> Optional.of(held.marks())
                 .filter(marks -> !marks.isEmpty())
                 .map(marks -> texts.get(

@@ -1,14 +1,11 @@
 package porebench.desk.field;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
-import porebench.method.ProblemText;
 import porebench.method.Texts;
 import porebench.record.id.MeterId;
 
@@ -19,13 +16,13 @@ final class FieldTable {
 
     private final Texts texts;
     private final Numbers numbers;
-    private final ProblemText problemText;
+    private final FieldWords words;
     private final RowTable<FieldLine> table;
 
     FieldTable(FieldsModel model) {
         this.texts = model.texts();
         this.numbers = model.desk().tools().numbers();
-        this.problemText = model.desk().tools().problemText();
+        this.words = model.words();
         table = new RowTable<>("readings.table", texts.get("page.title"), columns());
         table.setMostRows(MOST_ROWS);
     }
@@ -65,36 +62,13 @@ final class FieldTable {
                         "column.uncertainty",
                         50,
                         air -> air.expandedPercent().map(numbers::show).orElse("")),
-                new ShownColumn<>(texts.get("column.verdict"), 130, this::verdict),
-                new ShownColumn<>(texts.get("column.why"), 260, this::why));
+                new ShownColumn<>(texts.get("column.verdict"), 130, words::verdict),
+                new ShownColumn<>(texts.get("column.why"), 260, line -> String.join(" ", words.notes(line))));
     }
 
-    private ShownColumn<FieldLine> air(String key, int width, Function<FieldLine.Air, String> words) {
+    private ShownColumn<FieldLine> air(String key, int width, Function<FieldLine.Air, String> said) {
         return new ShownColumn<FieldLine>(
-                        texts.get(key), width, line -> line.now().map(words).orElse(""))
+                        texts.get(key), width, line -> line.counted().map(said).orElse(""))
                 .number();
-    }
-
-    /** Says how a reading is judged; of one that does not count or is marked, that. */
-    String verdict(FieldLine line) {
-        if (line.isStruck()) {
-            return texts.get("verdict.struck");
-        }
-        return line.now().map(FieldLine.Air::verdict).orElseGet(() -> texts.get("verdict.marked"));
-    }
-
-    /** Says why a reading is struck or marked, and what was said at the time where that differs. */
-    String why(FieldLine line) {
-        Optional<String> struck = line.reading().struckBecause();
-        if (struck.isPresent()) {
-            return struck.get();
-        }
-        String marks = line.marks().stream().map(problemText::say).collect(Collectors.joining(" "));
-        return (line.then().map(this::then).orElse("") + " " + marks).strip();
-    }
-
-    private String then(FieldLine.Air air) {
-        return texts.get(
-                "why.then", numbers.show(air.reportedPercent()), Integer.toString(air.revision()), air.verdict());
     }
 }

@@ -1,5 +1,6 @@
 package porebench.desk.field;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +10,13 @@ import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.Settings;
 import porebench.desk.form.Days;
+import porebench.evidence.paper.FieldList;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.FieldReading;
 import porebench.record.book.Draft;
 import porebench.record.book.Version;
+import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 
 /** The page of field readings without its window: which days and mix are on view, the lines, the chosen one, and the form. */
@@ -22,6 +25,8 @@ final class FieldsModel {
     private static final int DAYS = 30;
     private static final String GUARDED = "readings.guarded";
     private static final String YES = "yes";
+    /** In standard uncertainties: the expanded uncertainty at about 95 %, as JCGM 106:2012, 8.3.2 has it (recalled). */
+    private static final BigDecimal GUARD = BigDecimal.valueOf(2);
 
     private final DeskModel desk;
     private final Texts texts;
@@ -42,7 +47,7 @@ final class FieldsModel {
         this.desk = desk;
         this.settings = settings;
         this.texts = Texts.of(BUNDLE, desk.tools().locale());
-        this.entry = new FieldEntry(desk, texts, this::isGuarded);
+        this.entry = new FieldEntry(desk, texts, this::guardWidth);
     }
 
     DeskModel desk() {
@@ -51,6 +56,10 @@ final class FieldsModel {
 
     Texts texts() {
         return texts;
+    }
+
+    FieldWords words() {
+        return new FieldWords(texts, desk.tools().numbers(), desk.tools().problemText());
     }
 
     FieldEntry entry() {
@@ -94,6 +103,11 @@ final class FieldsModel {
         return settings.get(GUARDED, "").equals(YES);
     }
 
+    /** Returns how many standard uncertainties wide the guard band is; empty where none is wanted. */
+    Optional<BigDecimal> guardWidth() {
+        return isGuarded() ? Optional.of(GUARD) : Optional.empty();
+    }
+
     void guard(boolean isWanted) {
         settings.put(GUARDED, isWanted ? YES : "");
     }
@@ -127,14 +141,35 @@ final class FieldsModel {
                         Optional.of(mixTyped.strip())
                                 .filter(typed -> !typed.isEmpty())
                                 .map(MixId::new),
-                        isGuarded(),
-                        texts.locale()))
+                        guardWidth()))
                 : Optional.empty();
     }
 
     /** Returns whether the lines asked for are still looked up. */
     boolean isLooking() {
         return asked().filter(wanted -> desk.answer(wanted).isEmpty()).isPresent();
+    }
+
+    /** Returns whether the lines on view are those that are asked for. */
+    boolean isReady() {
+        return asked().isPresent() && !isLooking();
+    }
+
+    /**
+     * Returns the readings as they are printed.
+     *
+     * @param lines those that are printed, in their order
+     */
+    FieldList list(List<FieldLine> lines, Head head) {
+        FieldAsked of = asked().orElseThrow();
+        return new FieldList(
+                desk.laboratory(),
+                desk.tools().now(),
+                new FieldList.Days(of.first(), of.last()),
+                of.mix(),
+                of.guard(),
+                lines.stream().map(words()::printed).toList(),
+                head);
     }
 
     /** Returns the lines on view, the newest first; those of before while others are looked up. */

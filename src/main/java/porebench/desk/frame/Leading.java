@@ -11,6 +11,7 @@ import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsPage;
 import porebench.record.Trial;
 import porebench.record.book.Version;
+import porebench.record.id.MixId;
 import porebench.record.id.TrialId;
 
 /** Leads from the list of first steps to where each is done, and from a page to the one import. */
@@ -63,6 +64,12 @@ final class Leading implements FirstStepsPage.Ways {
     @Override
     public void choose(JComponent over, Taking taking) {
         window.work().commands().importCsv(taking);
+    }
+
+    @Override
+    public void readings(MixId mix) {
+        window.turnTo(window.pages().readings());
+        window.pages().readings().page().show(mix);
     }
 
     @Override

@@ -50,6 +50,7 @@ import porebench.record.id.TrialId;
  * @param registers the pages of the whole laboratory
  * @param mix the first step, on which a new mix is begun
  * @param trials the step that shows one trial
+ * @param readings the register of what crews read, to which a mix leads
  * @param meter the page of one meter, which the register of meters leads to
  * @param bench the way to the bench view, on which trials are made
  * @param first the list of the first steps of a lab book
@@ -59,6 +60,7 @@ public record Pages(
         List<LatePage<?>> registers,
         LatePage<MixPage> mix,
         LatePage<TrialsPage> trials,
+        LatePage<FieldPage> readings,
         LatePage<MeterPage> meter,
         BenchDoor bench,
         LatePage<FirstStepsPage> first) {
@@ -85,7 +87,10 @@ public record Pages(
             Consumer<TrialId> openTrial,
             FirstStepsPage.Ways ways,
             Settings settings) {
-        LatePage<MixPage> mix = late(desk, settings, "mix", "mix", "page.title", () -> new MixPage(desk));
+        LatePage<MixPage> mix =
+                late(desk, settings, "mix", "mix", "page.title", () -> new MixPage(desk, ways::readings));
+        LatePage<FieldPage> readings = late(
+                desk, settings, "readings", "field", "page.title", () -> new FieldPage(desk, openMix, ways, settings));
         AtomicReference<LatePage<TrialsPage>> made = new AtomicReference<>();
         BenchDoor bench = new BenchDoor(
                 desk, () -> Objects.requireNonNull(made.get(), "trials").page().gate());
@@ -139,13 +144,7 @@ public record Pages(
                                 "register",
                                 "production.title",
                                 () -> new ProductionPage(desk, openMix)),
-                        late(
-                                desk,
-                                settings,
-                                "readings",
-                                "field",
-                                "page.title",
-                                () -> new FieldPage(desk, openMix, ways, settings)),
+                        readings,
                         late(
                                 desk,
                                 settings,
@@ -171,6 +170,7 @@ public record Pages(
                         late(desk, settings, "studies", "study", "page.title", () -> new StudyPage(desk))),
                 mix,
                 trials,
+                readings,
                 late(desk, settings, "meter", "meter", "page.title", () -> new MeterPage(desk, openMeters)),
                 bench,
                 late(

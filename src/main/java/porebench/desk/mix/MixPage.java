@@ -3,6 +3,7 @@ package porebench.desk.mix;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.Asker;
@@ -14,6 +15,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.History;
 import porebench.method.Texts;
 import porebench.record.MixDesign;
+import porebench.record.id.MixId;
 
 /** The page on which the selected mix design is read and corrected, or a new one is entered. */
 public final class MixPage implements Screen {
@@ -25,16 +27,28 @@ public final class MixPage implements Screen {
     private final Action begin;
     private final Action save;
     private final Action revert;
+    private final Action readings;
 
     public MixPage(DeskModel desk) {
+        this(desk, mix -> {});
+    }
+
+    /**
+     * Makes the page.
+     *
+     * @param openReadings turns the window to the field readings of a mix
+     */
+    public MixPage(DeskModel desk, Consumer<MixId> openReadings) {
         this.desk = desk;
         this.model = new MixModel(desk);
         this.texts = model.texts();
         begin = Commands.of(texts.get("action.new"), this::begin);
         save = Commands.of(texts.get("action.save.new"), this::save);
         revert = Commands.of(texts.get("action.revert"), this::dropDraft);
+        readings =
+                Commands.of(texts.get("action.readings"), () -> desk.selected().ifPresent(openReadings));
         newer = new NewerVersion<>(model, this::component);
-        panel = new MixPanel(model, newer, begin, save, revert);
+        panel = new MixPanel(model, newer, begin, save, revert, readings);
         model.history().onChange(this::refresh);
         desk.onChange(() -> {
             model.followDesk();
@@ -51,6 +65,7 @@ public final class MixPage implements Screen {
                         .orElseGet(() -> texts.get("action.save.new"))));
         save.setEnabled(model.history().isChanged());
         revert.setEnabled(model.history().isChanged() || model.isNew());
+        readings.setEnabled(desk.selected().isPresent());
         panel.refresh();
     }
 

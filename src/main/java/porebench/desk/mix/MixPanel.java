@@ -51,7 +51,7 @@ final class MixPanel {
     private final Action moveUp;
     private final Action moveDown;
 
-    MixPanel(MixModel model, NewerVersion<MixDesign> newer, Action begin, Action save, Action revert) {
+    MixPanel(MixModel model, NewerVersion<MixDesign> newer, Action begin, Action save, Action revert, Action readings) {
         this.desk = model.desk();
         this.model = model;
         this.newer = newer;
@@ -90,7 +90,7 @@ final class MixPanel {
         table.table().on("alt DOWN", moveDown);
         cards.setName("mix");
         cards.add(empty(begin), EMPTY);
-        cards.add(design(save, revert), DESIGN);
+        cards.add(design(save, revert, readings), DESIGN);
     }
 
     JComponent component() {
@@ -104,14 +104,15 @@ final class MixPanel {
         return panel;
     }
 
-    private JScrollPane design(Action save, Action revert) {
+    private JScrollPane design(Action save, Action revert, Action readings) {
         TallPanel page =
                 new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 3, gapy 4", "[grow,fill]16[]8[]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 4, gapy 4", "[grow,fill]16[]8[]8[]"));
         head.add(heading, "wmin 0");
+        head.add(Commands.button("mix.readings", readings), "aligny top");
         head.add(Commands.button("mix.revert", revert), "aligny top");
         head.add(newer.button("mix.save", save), "aligny top");
-        head.add(standing, "span 3, wmin 0");
+        head.add(standing, "span 4, wmin 0");
         page.add(head);
         page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);
         JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,340::760]20[pref!]push", "[top]"));

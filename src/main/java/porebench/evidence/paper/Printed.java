@@ -5,7 +5,14 @@ import porebench.record.Laboratory;
 
 /** Something that is put on paper; what it says is settled here, how it looks is the business of {@code print}. */
 public sealed interface Printed
-        permits FactorCard, TrialSheet, CalibrationRecord, CalibrationForm, RegisterList, PlanSheet, FieldSheet {
+        permits FactorCard,
+                TrialSheet,
+                CalibrationRecord,
+                CalibrationForm,
+                RegisterList,
+                PlanSheet,
+                FieldSheet,
+                FieldList {
     /** Returns whose it is; empty when the lab book does not say. */
     Optional<Laboratory> laboratory();
 

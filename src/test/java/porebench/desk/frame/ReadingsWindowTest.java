@@ -1,17 +1,20 @@
 package porebench.desk.frame;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -119,6 +122,41 @@ class ReadingsWindowTest {
             assertThat(reading.temperatureCelsius().orElseThrow()).isEqualByComparingTo("19.5");
             assertThat(reading.keptBecause()).isEmpty();
         }
+    }
+
+    @Test
+    void theListIsSavedAsPdfAndAsCsvAndAMixLeadsToItsReadingsAndBack() throws Exception {
+        Keys.bringTo(() -> named(JComponent.class, "truck"));
+        for (String field : List.of("21", "5.4", "", "", "seen 21")) {
+            strike(field);
+        }
+        assertThat(EventThread.comes(() -> kept().size() == 1)).isTrue();
+        assertThat(EventThread.comes(
+                        () -> named(AbstractButton.class, "readings.write").isEnabled()))
+                .isTrue();
+        asker.filesToWrite.add(folder.resolve("list.pdf"));
+        asker.filesToWrite.add(folder.resolve("list.csv"));
+        for (String file : List.of("list.pdf", "list.csv")) {
+            EventThread.run(() -> named(AbstractButton.class, "readings.write").doClick());
+            assertThat(EventThread.comes(() ->
+                            named(JTextArea.class, "readings.told").getText().endsWith(file)))
+                    .isTrue();
+        }
+        assertThat(Files.readAllBytes(folder.resolve("list.pdf"))).startsWith("%PDF".getBytes(US_ASCII));
+        assertThat(Files.readAllLines(folder.resolve("list.csv")))
+                .anySatisfy(line -> assertThat(line).contains("HG-104", ",21,", "5.4", "seen 21"));
+        // From the mix to its readings, and from one of them back.
+        EventThread.run(() -> window.turnTo(window.pages().steps().get(0)));
+        EventThread.run(() -> named(AbstractButton.class, "mix.readings").doClick());
+        assertThat(EventThread.comes(() -> window.current().name().equals("readings")))
+                .isTrue();
+        assertThat(EventThread.call(
+                        () -> named(JTextField.class, "readings.mix").getText()))
+                .isEqualTo("HG-104");
+        EventThread.run(() -> named(JTable.class, "readings.table").setRowSelectionInterval(0, 0));
+        EventThread.run(() -> named(AbstractButton.class, "readings.open").doClick());
+        assertThat(EventThread.comes(() -> window.pages().isStep(window.current())))
+                .isTrue();
     }
 
     @Test

@@ -16,6 +16,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
+import porebench.record.id.MixId;
 
 /** The list of the first steps: each leads to where it is done, and is ticked when it is. */
 public final class FirstStepsPage implements Screen {
@@ -35,6 +36,9 @@ public final class FirstStepsPage implements Screen {
         /** Leads to where a step is done. */
         void go(FirstStep step);
 
+        /** Leads to the field readings of a mix. */
+        void readings(MixId mix);
+
         /** Leaves the list, which was put away. */
         void away();
     }
@@ -43,6 +47,11 @@ public final class FirstStepsPage implements Screen {
     public record Nowhere() implements Ways {
         @Override
         public void go(FirstStep step) {
+            // Nobody asks for it.
+        }
+
+        @Override
+        public void readings(MixId mix) {
             // Nobody asks for it.
         }
 
