@@ -31,13 +31,15 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said
      * @param reportedPercent the air content as it is reported, in % air
      * @param expandedPercent its expanded uncertainty at 95 %, in % air; empty where none is known
      * @param verdict the symbol of how it is judged
+     * @param conditions the standing conditions under which the factor holds; may be empty
      */
     record Air(
             int revision,
             BigDecimal factorPercent,
             BigDecimal reportedPercent,
             Optional<BigDecimal> expandedPercent,
-            String verdict) {}
+            String verdict,
+            String conditions) {}
 
     /**
      * What was said of a reading when it was kept first.

@@ -1,39 +1,79 @@
 package porebench.desk.field;
 
-import java.time.LocalDate;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import porebench.desk.Reading;
+import porebench.evidence.field.FieldAir;
+import porebench.evidence.field.FieldFinding;
 import porebench.evidence.field.FieldJudging;
+import porebench.evidence.field.FieldOutcome;
+import porebench.evidence.field.FieldReadings;
+import porebench.method.Digits;
 import porebench.method.Problem;
+import porebench.method.air.AirVerdict;
 import porebench.record.FieldReading;
-import porebench.record.RecordKind;
-import porebench.record.book.Belonging;
 import porebench.record.book.Version;
 
 /** What the page asks of the records: the one place where it meets what is made of readings. */
 final class FieldRows {
+    private static final String NOT_JUDGED = "none";
+
     private FieldRows() {}
 
     /** Returns the readings that are asked for, the newest first. */
     static List<FieldLine> of(Reading seen, FieldAsked asked) {
-        List<String> mixes = asked.mix()
-                .map(mix -> List.of(mix.text()))
-                .orElseGet(() -> seen.book().ids(RecordKind.MIX));
-        return seen.book().latestOf(Belonging.READINGS_OF_MIX, mixes).stream()
-                .filter(version -> isWithin(version.value().readAt().toLocalDate(), asked))
-                .sorted(Comparator.comparing((Version<FieldReading> version) ->
-                                version.value().readAt())
-                        .thenComparing(version -> version.value().recordId())
-                        .reversed())
-                .map(version -> new FieldLine(version, Optional.empty(), Optional.empty(), List.of()))
+        FieldReadings readings = readings(seen, asked.guard());
+        List<FieldOutcome> outcomes = new ArrayList<>(asked.mix()
+                .map(mix -> readings.ofMix(mix, Optional.of(asked.first()), Optional.of(asked.last())))
+                .orElseGet(() -> readings.between(asked.first(), asked.last())));
+        Collections.reverse(outcomes);
+        Map<String, Version<FieldReading>> versions = seen.book()
+                .latest(
+                        FieldReading.class,
+                        outcomes.stream()
+                                .map(outcome -> outcome.reading().recordId())
+                                .toList());
+        return outcomes.stream()
+                .map(outcome -> line(
+                        outcome,
+                        Objects.requireNonNull(versions.get(outcome.reading().recordId()))))
                 .toList();
     }
 
-    private static boolean isWithin(LocalDate day, FieldAsked asked) {
-        return !day.isBefore(asked.first()) && !day.isAfter(asked.last());
+    private static FieldReadings readings(Reading seen, Optional<BigDecimal> guard) {
+        return new FieldReadings(seen.book(), mix -> seen.standing().evidence(mix), seen::scatter, guard);
+    }
+
+    private static FieldLine line(FieldOutcome outcome, Version<FieldReading> version) {
+        return new FieldLine(
+                version,
+                outcome.air().map(FieldRows::air),
+                outcome.said()
+                        .map(said -> new FieldLine.Said(said.finding().air().map(FieldRows::air))),
+                marks(outcome.now()));
+    }
+
+    private static List<Problem> marks(FieldFinding finding) {
+        return Stream.concat(finding.mark().stream(), finding.doubts().stream()).toList();
+    }
+
+    private static FieldLine.Air air(FieldAir air) {
+        return new FieldLine.Air(
+                air.issue().revision(),
+                air.issue().factorPercent(),
+                air.reportedPercent(),
+                air.expandedPercent().stream()
+                        .mapToObj(percent -> BigDecimal.valueOf(percent).setScale(Digits.AIR, RoundingMode.HALF_EVEN))
+                        .findFirst(),
+                air.verdict().map(AirVerdict::symbol).orElse(NOT_JUDGED),
+                air.issue().terms().conditions());
     }
 
     /** Returns what a reading that was typed comes to, and what is against it. */
@@ -49,6 +89,15 @@ final class FieldRows {
         FieldJudging judging = FieldJudging.of(seen.book(), gate.now());
         List<Problem> problems = new ArrayList<>(judging.check(reading));
         judging.twice(reading).ifPresent(problems::add);
-        return new FieldGate.Held(reading, problems, Optional.empty(), List.of());
+        Optional<FieldFinding> finding = Problem.anyError(problems)
+                ? Optional.empty()
+                : readings(seen, gate.guard()).notKept(List.of(reading)).stream()
+                        .map(FieldOutcome::now)
+                        .findFirst();
+        return new FieldGate.Held(
+                reading,
+                problems,
+                finding.flatMap(FieldFinding::air).map(FieldRows::air),
+                finding.map(FieldRows::marks).orElse(List.of()));
     }
 }

@@ -38,6 +38,10 @@ final class FieldWords {
         }
         List<String> notes = new ArrayList<>();
         line.then().ifPresent(then -> notes.add(then(then)));
+        line.now()
+                .map(FieldLine.Air::conditions)
+                .filter(conditions -> !conditions.isBlank())
+                .ifPresent(conditions -> notes.add(texts.get("why.conditions", conditions)));
         line.marks().forEach(mark -> notes.add(problemText.say(mark)));
         return notes;
     }

@@ -233,6 +233,50 @@ class FieldEntryTest {
         assertThat(entry.choiceWords(FieldReadingColumns.METER, "Z-9")).isEqualTo("Z-9");
     }
 
+    /** HG-104 has G = 0.2 in force as the rail of the demo shows it: 5.4 - 0.2 = 5.2. */
+    @Test
+    void whatTheReadingComesToIsKnownWhenAFieldIsLeft() {
+        typeAll();
+        assertThat(entry.held()).isEmpty();
+        entry.leave(FieldReadingColumns.REMARKS);
+        FieldLine.Air air = entry.held().orElseThrow().air().orElseThrow();
+        assertThat(air.factorPercent()).isEqualByComparingTo("0.2");
+        assertThat(air.reportedPercent()).isEqualByComparingTo("5.2");
+        assertThat(entry.held().orElseThrow().problems()).isEmpty();
+        // HG-108 never had a factor: it would be kept and not corrected.
+        entry.type(FieldReadingColumns.MIX, "HG-108");
+        entry.leave(FieldReadingColumns.MIX);
+        assertThat(entry.held().orElseThrow().air()).isEmpty();
+        assertThat(codes(entry.held().orElseThrow().marks())).containsExactly("field.no-factor");
+    }
+
+    @Test
+    void aDoubtfulTimeIsKeptOnlyForAReasonWhichACorrectionKeeps() {
+        typeAll();
+        entry.type(FieldReadingColumns.READ_AT, "2026-11-25 10:10");
+        FieldGate.Held held = held();
+        assertThat(codes(held.doubts())).containsExactly("field.clock");
+        assertThat(held.errors()).isEmpty();
+        assertThat(entry.wantsReason(held)).isTrue();
+        assertThat(save("entered")).isEmpty();
+        assertThat(only().keptBecause()).contains("it was so");
+        entry.correct(made.book.latest(FieldReading.class, only().recordId()).orElseThrow());
+        entry.type(FieldReadingColumns.GAUGE, "5.5");
+        assertThat(entry.wantsReason(held())).isFalse();
+        assertThat(Refused.by(out -> entry.keep(held(), Optional.empty(), "read wrongly", out)))
+                .isEmpty();
+        assertThat(only().keptBecause()).contains("it was so");
+        assertThat(only().gaugePercent()).hasToString("5.5");
+    }
+
+    @Test
+    void aSecondReadingOfOneLoadIsRefused() {
+        typeAll();
+        assertThat(save("entered")).isEmpty();
+        typeAll();
+        assertThat(codes(held().errors())).containsExactly("field.twice");
+    }
+
     @Test
     void aNewFormWithoutAnythingTypedLooksNothingUp() {
         entry.look();

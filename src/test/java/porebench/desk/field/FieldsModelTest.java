@@ -2,6 +2,8 @@ package porebench.desk.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,10 +11,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.Refused;
+import porebench.evidence.paper.FieldList;
 import porebench.method.Problem;
 import porebench.record.FieldReading;
 import porebench.record.SampleReadings;
 import porebench.record.book.Draft;
+import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 
 /** The list of readings: four of two mixes that are kept for this, the last of them 40 days ago. Today is 25 November 2026. */
@@ -110,6 +114,75 @@ class FieldsModelTest {
                         .counts())
                 .isTrue();
         assertThat(made.book.history(FieldReading.class, "a")).hasSize(3);
+    }
+
+    /** HG-107 has G = 0.3 in force as the rail of the demo shows it: 5.5 - 0.3 = 5.2. HG-108 never had a factor. */
+    @Test
+    void aReadingIsCorrectedOrMarkedAndSaidSo() {
+        FieldLine corrected = model.lines().stream()
+                .filter(line -> line.id().equals("a"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(corrected.counted().orElseThrow().reportedPercent()).isEqualByComparingTo("5.2");
+        assertThat(corrected.counted().orElseThrow().factorPercent()).isEqualByComparingTo("0.3");
+        assertThat(corrected.then()).isEmpty();
+        assertThat(corrected.isMarked()).isFalse();
+        FieldLine marked = model.lines().stream()
+                .filter(line -> line.id().equals("b"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(marked.isMarked()).isTrue();
+        assertThat(marked.counted()).isEmpty();
+        assertThat(model.words().verdict(marked)).isEqualTo("not corrected");
+        assertThat(model.words().notes(marked)).singleElement().asString().contains("HG-108");
+        model.choose(Optional.of("a"));
+        assertThat(Refused.by(out -> model.strike("the clamp leaked", out))).isEmpty();
+        FieldLine struck = model.chosen().orElseThrow();
+        assertThat(struck.counted()).isEmpty();
+        assertThat(model.words().verdict(struck)).isEqualTo("struck");
+        assertThat(model.words().notes(struck)).containsExactly("the clamp leaked");
+    }
+
+    @Test
+    void whatWasSaidThenAndUnderWhichConditionsIsNamed() {
+        FieldLine line = model.lines().stream()
+                .filter(one -> one.id().equals("a"))
+                .findFirst()
+                .orElseThrow();
+        FieldLine.Air then =
+                new FieldLine.Air(1, new BigDecimal("0.4"), new BigDecimal("5.1"), Optional.empty(), "fails", "");
+        FieldLine.Air now = new FieldLine.Air(
+                2, new BigDecimal("0.3"), new BigDecimal("5.2"), Optional.empty(), "none", "only with sand Alder");
+        FieldLine both = new FieldLine(
+                line.version(), Optional.of(now), Optional.of(new FieldLine.Said(Optional.of(then))), List.of());
+        assertThat(model.words().notes(both))
+                .containsExactly(
+                        "At the time: 5.1 % by revision 1, outside the limits.",
+                        "The factor holds: only with sand Alder.");
+        assertThat(model.words().verdict(both)).isEqualTo("not judged");
+        FieldLine marked = new FieldLine(
+                line.version(), Optional.of(now), Optional.of(new FieldLine.Said(Optional.empty())), List.of());
+        assertThat(model.words().notes(marked)).startsWith("At the time: not corrected.");
+    }
+
+    @Test
+    void theListOnPaperSaysWhatIsOnView() {
+        model.guard(true);
+        model.typeMix("HG-107");
+        FieldList list = model.list(model.lines(), Head.EMPTY);
+        assertThat(model.isReady()).isTrue();
+        assertThat(list.mix()).contains(new MixId("HG-107"));
+        assertThat(list.guard().orElseThrow()).isEqualByComparingTo("2");
+        assertThat(list.days()).isEqualTo(new FieldList.Days(LocalDate.of(2026, 10, 27), LocalDate.of(2026, 11, 25)));
+        assertThat(list.lines()).hasSameSizeAs(model.lines());
+        FieldList.Line line = list.lines().stream()
+                .filter(one -> one.reading().recordId().equals("a"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(line.air().orElseThrow().reportedPercent()).isEqualByComparingTo("5.2");
+        assertThat(line.words()).isEqualTo(model.words().verdict(model.lines().get(0)));
+        model.typeFirst("never");
+        assertThat(model.isReady()).isFalse();
     }
 
     @Test
