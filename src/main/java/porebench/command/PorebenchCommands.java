@@ -51,6 +51,7 @@ import porebench.command.book.PageCommand;
 import porebench.command.book.PageReadingsCommand;
 import porebench.command.book.PhotoCommand;
 import porebench.command.book.PlanCommand;
+import porebench.command.book.ReadingsCommand;
 import porebench.command.book.RecallCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
@@ -143,6 +144,7 @@ public final class PorebenchCommands {
         COMMANDS.put("register", RegisterCommand::new);
         COMMANDS.put("plan", PlanCommand::new);
         COMMANDS.put("recall", RecallCommand::new);
+        COMMANDS.put("readings", ReadingsCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);

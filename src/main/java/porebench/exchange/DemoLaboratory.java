@@ -80,6 +80,12 @@ public final class DemoLaboratory implements DemoBook {
     private static final Step CARDS =
             new Step("Factor cards and who holds them", in("cards", "card-prints.csv", "card-steps.csv"));
 
+    /**
+     * What its crews read at the loads: of HG-101 as its factor has it, of HG-107 with a difference to the air from the density that rose
+     * on 13 October by half a per cent, of HG-103 the last one a day after its factor lapsed, and one load that failed.
+     */
+    private static final Step READINGS = new Step("What crews read at the loads", List.of("field-readings.csv"));
+
     /** What is loaded and kept at once. */
     private record Step(String why, List<String> files) {}
 
@@ -89,7 +95,7 @@ public final class DemoLaboratory implements DemoBook {
 
     /** Returns the names of the demo's files, in the order in which they are loaded. */
     static List<String> files() {
-        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE, DECIDED, CARDS)
+        return Stream.of(FIRST, AIRFIELD, LATER, NEW_LEDGE, DECIDED, CARDS, READINGS)
                 .flatMap(step -> step.files().stream())
                 .toList();
     }
@@ -103,6 +109,7 @@ public final class DemoLaboratory implements DemoBook {
         DemoDecisions.decide(book);
         load(book, DECIDED);
         handOut(book);
+        load(book, READINGS);
     }
 
     /** Hands out the cards of the first mixes. */

@@ -22,6 +22,7 @@ import porebench.evidence.FactorState;
 import porebench.evidence.custody.CardStanding;
 import porebench.evidence.paper.CardCheck;
 import porebench.method.Role;
+import porebench.method.air.AirVerdict;
 import porebench.method.budget.BudgetPart;
 import porebench.method.budget.Capability;
 import porebench.method.budget.Origin;
@@ -68,6 +69,7 @@ class TextsTest {
         for (CardCheck.Verdict verdict : CardCheck.Verdict.values()) {
             used.add("cardcheck." + verdict.symbol());
         }
+        Stream.of(AirVerdict.values()).forEach(verdict -> used.add("readings.is." + verdict.symbol()));
         Stream.of(CardStanding.values()).forEach(standing -> used.add("recall.is." + standing.symbol()));
         Stream.of(CardStep.Act.values()).forEach(act -> used.add("recall.act." + act.symbol()));
         for (FactorState state : FactorState.values()) {
@@ -86,7 +88,7 @@ class TextsTest {
                 .forEach(used::add);
         String families =
                 "problem|usage|unit|sample|factor|air|bowl|meter|simulate|stats|sets|chart|interlab|budget|issue|card|cards|cardcheck|page|photo|register|import"
-                        + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group|recall|holds";
+                    + "|export|restore|backup|failed|verify|demo|anova|source|variance|gauge|components|crossed|compare|risk|forecast|plan|group|recall|readings|holds";
         Matcher literals =
                 Pattern.compile("\"((?:" + families + ")\\.[a-z0-9-]+)\"").matcher(sources());
         Set<String> problems = keys("porebench.method.problems");

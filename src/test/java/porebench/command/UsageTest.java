@@ -142,6 +142,7 @@ class UsageTest {
                         "register",
                         "plan",
                         "recall",
+                        "readings",
                         "import",
                         "export",
                         "restore",
