@@ -34,6 +34,7 @@ import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.PlanSheet;
 import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.RecallList;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Answer;
@@ -59,6 +60,7 @@ import porebench.print.picture.PictureFile;
 import porebench.print.sheet.FieldListPages;
 import porebench.print.sheet.FieldSheetPages;
 import porebench.print.sheet.PlanPages;
+import porebench.print.sheet.RecallPages;
 import porebench.print.sheet.RegisterPages;
 import porebench.print.sheet.SheetPages;
 import porebench.quantity.Require;
@@ -264,6 +266,8 @@ public final class PdfPress implements Press {
             new FieldListPages(list, leaves, words, imprint).draw();
         } else if (what instanceof FieldSheet field) {
             new FieldSheetPages(field, leaves, words, imprint).draw();
+        } else if (what instanceof RecallList recall) {
+            new RecallPages(recall, leaves, words, imprint).draw();
         } else if (what instanceof PlanSheet plan) {
             new PlanPages(plan, leaves, words, imprint).draw();
         }
@@ -339,6 +343,9 @@ public final class PdfPress implements Press {
         }
         if (what instanceof FieldSheet sheet) {
             return words.say("what.field-sheet", sheet.card().mixId().text());
+        }
+        if (what instanceof RecallList recall) {
+            return words.say("what.recall", words.date(recall.moment().toLocalDate()));
         }
         if (what instanceof PlanSheet sheet) {
             return words.say("what.plan", words.date(sheet.plan().from()));

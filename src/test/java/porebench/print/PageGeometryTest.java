@@ -107,6 +107,11 @@ class PageGeometryTest {
                 FieldLists.everythingLong(9),
                 FieldLists.training(),
                 FieldLists.empty(),
+                Recalls.usual(3),
+                Recalls.everythingLong(9),
+                Recalls.training(),
+                Recalls.empty(),
+                Recalls.ofTruck(),
                 new FieldSheet(Cards.usual()),
                 new FieldSheet(Cards.everythingLong("-0.35", true)),
                 new FieldSheet(Cards.in(CardState.LAPSED, Cards.training("0.3", true))));

@@ -71,6 +71,11 @@ final class PaperShots {
                 "registerLong", Registers.everythingLong(9),
                 "field-sheet", new FieldSheet(Cards.usual()),
                 "plan", Plans.everythingLong(9)));
+        all.putAll(Map.of(
+                "recall", Recalls.usual(12),
+                "recallLong", Recalls.everythingLong(6),
+                "recallTruck", Recalls.ofTruck(),
+                "recallTraining", Recalls.training()));
         return all;
     }
 }

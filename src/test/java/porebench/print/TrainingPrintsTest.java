@@ -38,6 +38,7 @@ class TrainingPrintsTest {
                 Registers.training(),
                 Plans.training(),
                 FieldLists.training(),
+                Recalls.training(),
                 new FieldSheet(Cards.training("0.3", false)),
                 new FieldSheet(Cards.training("-0.35", true)));
     }

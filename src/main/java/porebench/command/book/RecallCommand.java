@@ -1,30 +1,38 @@
 package porebench.command.book;
 
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import porebench.command.reply.CommandOutcome;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.command.reply.ReportLayout;
+import porebench.command.reply.WhereTo;
 import porebench.evidence.Evidence;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.custody.CardActs;
 import porebench.evidence.custody.Custody;
 import porebench.evidence.custody.HeldCard;
+import porebench.evidence.paper.RecallList;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
 import porebench.method.Problem;
+import porebench.port.Paper;
 import porebench.record.CardHolder;
 import porebench.record.CardStep;
+import porebench.record.Laboratory;
 import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** {@code recall}: which cards are out, who holds them, which have to come back; and what happened to a card. */
@@ -51,6 +59,18 @@ public final class RecallCommand extends BookCommand {
     @Option(names = "--remark", paramLabel = "<text>")
     private String remark = "";
 
+    @Option(names = "--all")
+    private boolean all;
+
+    @Option(names = "--out", paramLabel = "<file>")
+    private @Nullable Path out;
+
+    @Option(names = "--paper", paramLabel = "<size>")
+    private Paper paper = Paper.A4;
+
+    @Mixin
+    private final WhereTo whereTo = new WhereTo();
+
     public RecallCommand(Machine here, Ports ports) {
         super(here, ports);
     }
@@ -64,6 +84,10 @@ public final class RecallCommand extends BookCommand {
         if ((done == null) != cards.isEmpty()) {
             return CommandOutcome.refused(Problem.error("card", "custody.card-and-act"));
         }
+        Optional<Problem> wrong = wrongOut();
+        if (wrong.isPresent()) {
+            return CommandOutcome.refused(wrong.get());
+        }
         try (LabBook book = open()) {
             LocalDateTime now = here().now();
             Optional<Custody> custody = custody(book, done == null && at != null ? at : now);
@@ -71,7 +95,7 @@ public final class RecallCommand extends BookCommand {
                 return CommandOutcome.refused(
                         Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), String.valueOf(mixId)));
             }
-            return marked(book, done == null ? listed(custody.get(), named) : acted(book, custody.get(), done, named));
+            return marked(book, done == null ? listed(book, custody.get(), named) : acted(book, custody.get(), done, named));
         }
     }
 
@@ -82,8 +106,36 @@ public final class RecallCommand extends BookCommand {
         return rows.map(some -> Custody.of(book, some, moment));
     }
 
-    private CommandOutcome listed(Custody custody, Optional<CardHolder> named) {
+    /** A list is written alone, and as PDF. */
+    private Optional<Problem> wrongOut() {
+        if (out == null) {
+            return Optional.empty();
+        }
+        if (done != null) {
+            return Optional.of(Problem.error("out", "custody.list-and-act"));
+        }
+        return String.valueOf(out.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf")
+                ? Optional.empty()
+                : Optional.of(Problem.error("out", "custody.list-ending", out.toString()));
+    }
+
+    /** Writes the list where that is wanted: of one holder all cards, else those that have to come back, or all where all are asked for. */
+    private void write(LabBook book, Path file, Custody custody, Optional<CardHolder> named) {
+        RecallList list = RecallList.of(
+                book.latest(Laboratory.class, Laboratory.ID).map(Version::value),
+                custody,
+                all || named.isPresent() ? RecallList.Which.OUT : RecallList.Which.TO_COME_BACK,
+                named,
+                book.head());
+        ports().press().get().write(list, paper, here().locale(), whereTo.file(file));
+        acted();
+    }
+
+    private CommandOutcome listed(LabBook book, Custody custody, Optional<CardHolder> named) {
         List<HeldCard> shown = named.map(custody::heldBy).orElseGet(custody::out);
+        if (out != null) {
+            write(book, out, custody, named);
+        }
         return CommandOutcome.done(
                 this.<Custody>laidOut()
                         .text(
@@ -91,6 +143,8 @@ public final class RecallCommand extends BookCommand {
                                 one -> one.at().truncatedTo(ChronoUnit.MINUTES).toString())
                         .whole("cardsOut", any -> shown.size())
                         .whole("toComeBack", any -> back(shown))
+                        .field((json, any) ->
+                                json.text("file", Optional.ofNullable(out).map(Path::toString)))
                         .alone((page, any) -> page.line(words().get("recall.out", shown.size(), back(shown))))
                         .list("cards", any -> shown, card())
                         .report(custody),

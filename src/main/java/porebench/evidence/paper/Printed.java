@@ -12,7 +12,8 @@ public sealed interface Printed
                 RegisterList,
                 PlanSheet,
                 FieldSheet,
-                FieldList {
+                FieldList,
+                RecallList {
     /** Returns whose it is; empty when the lab book does not say. */
     Optional<Laboratory> laboratory();
 

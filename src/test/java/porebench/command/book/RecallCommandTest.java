@@ -2,6 +2,9 @@ package porebench.command.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
 import porebench.command.Terminal.Said;
 import porebench.command.Terminal;
+import porebench.print.PageText;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
 import porebench.record.book.Draft;
@@ -121,6 +125,38 @@ class RecallCommandTest {
         assertThat(said.list("rows")).singleElement().satisfies(row -> assertThat(row)
                 .containsEntry("cardsToComeBack", alarm.get("cards")));
         return alarm;
+    }
+
+    private String written(String name) {
+        try {
+            return PageText.of(Files.readAllBytes(folder.resolve(name)));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    @Test
+    void theListIsWrittenForAllWhoHaveToGiveBackAndForOneTruck() {
+        recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "truck 12");
+        recall("--card", "M-1/r1/2", "--done", "handed-out", "--holder", "crew North");
+        Said all = recall("--at", "2027-06-11T00:00", "--out", "recall.pdf");
+        assertThat(all.json())
+                .containsEntry("toComeBack", 2)
+                .containsEntry("file", folder.resolve("recall.pdf").toString());
+        assertThat(written("recall.pdf"))
+                .contains("Cards that have to come back", "truck 12", "crew North", "M-1/r1/1", "lapsed");
+        recall("--out", "truck.pdf", "--holder", "truck 12", "--paper", "letter");
+        assertThat(written("truck.pdf"))
+                .contains("What truck 12 carries", "M-1/r1/1", "holds")
+                .doesNotContain("crew North");
+        recall("--out", "out.pdf", "--all");
+        assertThat(written("out.pdf"))
+                .contains("Cards out by who holds them", "Cards out: 2. Of these with a factor that no longer holds: 0.");
+        assertThat(recall("--out", "recall.csv").codes()).containsExactly("custody.list-ending");
+        assertThat(recall("--out", "b.pdf", "--card", "M-1/r1/1", "--done", "returned")
+                        .codes())
+                .containsExactly("custody.list-and-act");
+        assertThat(folder.resolve("b.pdf")).doesNotExist();
     }
 
     @Test
