@@ -74,6 +74,8 @@ class BundlesTest {
     private static final Map<String, List<String>> FIELDS = Map.of(
             "mix",
             List.of("page.title"),
+            "custody",
+            List.of("page.title"),
             "meter",
             List.of("page.title"),
             "overtime",

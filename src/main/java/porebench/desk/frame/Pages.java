@@ -15,6 +15,7 @@ import porebench.desk.Settings;
 import porebench.desk.budget.BudgetSection;
 import porebench.desk.change.ChangeSection;
 import porebench.desk.change.RiskSection;
+import porebench.desk.custody.CardsPage;
 import porebench.desk.factor.FactorPage;
 import porebench.desk.field.FieldPage;
 import porebench.desk.frame.dialog.FrameTexts;
@@ -152,6 +153,13 @@ public record Pages(
                                 "register",
                                 "register.title",
                                 () -> new RegisterPage(desk, openMix, settings)),
+                        late(
+                                desk,
+                                settings,
+                                "cards",
+                                "custody",
+                                "page.title",
+                                () -> new CardsPage(desk, openMix)),
                         late(
                                 desk,
                                 settings,

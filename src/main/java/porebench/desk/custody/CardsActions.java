@@ -1,0 +1,139 @@
+package porebench.desk.custody;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import javax.swing.Action;
+import javax.swing.JComponent;
+import porebench.desk.Asker;
+import porebench.desk.CardsNow;
+import porebench.desk.DeskModel;
+import porebench.desk.Question;
+import porebench.desk.WithoutPrinter;
+import porebench.desk.form.Commands;
+import porebench.desk.form.UnitSystem;
+import porebench.evidence.custody.Custody;
+import porebench.evidence.paper.RecallList;
+import porebench.method.Texts;
+import porebench.port.Paper;
+import porebench.record.CardStep;
+import porebench.record.chain.Head;
+import porebench.record.id.MixId;
+
+/** What can be done with cards: say what happened to those that are chosen, print who holds which, go to the mix. */
+final class CardsActions {
+    private static final String PDF = "pdf";
+
+    final Map<CardStep.Act, Action> acts = new EnumMap<>(CardStep.Act.class);
+    final Action open;
+    final Action print;
+    final Action save;
+    final Action carried;
+
+    private final CardsModel model;
+    private final DeskModel desk;
+    private final Texts texts;
+    private final JComponent page;
+    private final Runnable refreshed;
+
+    /**
+     * Makes the actions.
+     *
+     * @param page the page, for dialogs to stand over
+     * @param openMix turns the window to a mix
+     * @param refreshed is called when something was done or refused
+     */
+    CardsActions(CardsModel model, JComponent page, Consumer<MixId> openMix, Runnable refreshed) {
+        this.model = model;
+        this.desk = model.desk();
+        this.texts = model.texts();
+        this.page = page;
+        this.refreshed = refreshed;
+        for (CardStep.Act act : CardStep.Act.values()) {
+            acts.put(act, Commands.of(texts.get("act." + act.symbol()), () -> keep(act)));
+        }
+        open = Commands.of(
+                texts.get("open"),
+                () -> model.chosen().stream().findFirst().ifPresent(card -> openMix.accept(card.print().mixId())));
+        print = Commands.of(texts.get("print"), () -> list(model::list, this::print));
+        save = Commands.of(texts.get("save"), () -> list(model::list, this::save));
+        carried = Commands.of(
+                texts.get("carried"),
+                () -> model.holderOfChosen()
+                        .ifPresent(holder ->
+                                list((now, head) -> model.carried(holder, now, head), this::save)));
+    }
+
+    /** Enables what can be done now. */
+    void refresh() {
+        acts.forEach((act, action) -> action.setEnabled(model.can(act)));
+        open.setEnabled(!model.chosen().isEmpty());
+        carried.setEnabled(model.holderOfChosen().isPresent());
+    }
+
+    private void keep(CardStep.Act act) {
+        if (model.can(act) && desk.tools().asker().person(page).isPresent()) {
+            model.keep(
+                    act,
+                    refreshed,
+                    failure -> desk.tools().asker().failure(page, texts.get("doing.keep"), failure));
+        }
+    }
+
+    /** Makes a list of where the cards are now, which is read beside the event thread. */
+    private void list(BiFunction<Custody, Head, RecallList> made, Consumer<RecallList> then) {
+        desk.ask(
+                new Question.HeadOfBook(),
+                head -> desk.ask(new CardsNow(), found -> then.accept(made.apply(found.custody(), head))));
+    }
+
+    private Paper paper() {
+        return desk.units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
+    }
+
+    private void tell(String words) {
+        model.tell(words);
+        refreshed.run();
+    }
+
+    private void print(RecallList list) {
+        Paper paper = paper();
+        Locale locale = desk.tools().locale();
+        String doing = texts.get("doing.print");
+        desk.tools()
+                .tasks()
+                .run(
+                        doing,
+                        progress -> desk.tools().press().print(list, paper, locale, progress),
+                        printed -> tell(texts.get(printed ? "printed" : "not-printed")),
+                        failure -> WithoutPrinter.tell(desk.tools(), page, doing, failure, () -> save(list)));
+    }
+
+    private void save(RecallList list) {
+        Paper paper = paper();
+        Locale locale = desk.tools().locale();
+        desk.tools()
+                .asker()
+                .fileToWrite(
+                        page,
+                        texts.get("save.title"),
+                        model.fileName() + "." + PDF,
+                        List.of(new Asker.Kind(PDF, texts.get("kind.pdf"))))
+                .ifPresent(file -> {
+                    String doing = texts.get("doing.save", file.path().toString());
+                    desk.tools()
+                            .tasks()
+                            .run(
+                                    doing,
+                                    () -> {
+                                        desk.tools().press().write(list, paper, locale, file);
+                                        return file.path().toString();
+                                    },
+                                    written -> tell(texts.get("saved", written)),
+                                    failure -> desk.tools().asker().failure(page, doing, failure));
+                });
+    }
+}
