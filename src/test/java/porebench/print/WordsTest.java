@@ -40,6 +40,9 @@ class WordsTest {
             "form.row.",
             "state.",
             "plan.need.",
+            "recall.is.",
+            "recall.act.",
+            "holder.",
             "trial.");
 
     private final Words words = Words.in(Locale.ENGLISH);
