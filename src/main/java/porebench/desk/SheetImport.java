@@ -19,6 +19,16 @@ public interface SheetImport {
     void choose(JComponent over, Taking taking);
 
     /**
+     * Brings in what was read of rows that a person pasted, after they have seen it.
+     *
+     * @param over what dialogs stand over
+     * @param pasted the rows
+     */
+    default void take(JComponent over, Sheet<Kept> pasted) {
+        throw new IllegalStateException("rows must be pasted where they can be brought in");
+    }
+
+    /**
      * What is taken of sheets.
      *
      * @param rows leaves out of a sheet what is not taken, with a problem at its place

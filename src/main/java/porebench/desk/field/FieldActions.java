@@ -1,5 +1,9 @@
 package porebench.desk.field;
 
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -135,6 +139,30 @@ final class FieldActions {
     /** Brings readings in from files, with a preview. */
     void importFiles() {
         sheets.choose(over, SheetImport.Taking.ALL);
+    }
+
+    /** Takes the rows that were copied in a spreadsheet, with the preview of an import. */
+    void paste() {
+        String doing = texts.get("doing.paste");
+        desk.tools()
+                .tasks()
+                .run(doing, FieldActions::copied, this::take, failure -> asker().failure(over, doing, failure));
+    }
+
+    private static String copied() throws IOException {
+        try {
+            return (String) Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
+        } catch (UnsupportedFlavorException noText) {
+            return "";
+        }
+    }
+
+    private void take(String text) {
+        if (text.isBlank()) {
+            asker().tell(over, texts.get("paste.title"), texts.get("paste.nothing"));
+        } else {
+            sheets.take(over, PastedReadings.of(entry, texts.get("paste.name"), text));
+        }
     }
 
     private void tell(List<Problem> problems) {

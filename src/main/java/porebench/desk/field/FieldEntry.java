@@ -65,7 +65,8 @@ final class FieldEntry extends RecordDraft<FieldReading> {
         return all;
     }
 
-    private TypedDraft units() {
+    /** Returns a draft in which nothing but the units of the screen stands. */
+    TypedDraft units() {
         return TypedDraft.BLANK
                 .withUnit(FieldReadingColumns.DENSITY, desk().units().density().symbol())
                 .withUnit(

@@ -28,12 +28,17 @@ final class FieldNames {
      * @param taken tells whether a name is in the lab book already
      */
     static ReadingId free(FieldReading reading, Predicate<String> taken) {
-        String stem = stem(reading.mixId().text(), Days.show(reading.readAt()));
+        String stem = of(reading);
         int number = 1;
         while (taken.test(stem + "-" + number)) {
             number++;
         }
         return new ReadingId(stem + "-" + number);
+    }
+
+    /** Returns the name that readings of a mix and minute share. */
+    static String of(FieldReading reading) {
+        return stem(reading.mixId().text(), Days.show(reading.readAt()));
     }
 
     private static String stem(String mix, String minute) {

@@ -42,6 +42,7 @@ public final class FieldPage implements Screen {
     private final FieldTable table;
     private final VersionsTable<FieldReading> versions;
     private final FieldPrinting printing;
+    private final Action paste;
     private final Action correct;
     private final Action strike;
     private final Action restore;
@@ -73,6 +74,7 @@ public final class FieldPage implements Screen {
         versions = new VersionsTable<>(
                 "readings.versions", texts.locale(), desk.tools().zone(), false, model::changes);
         printing = new FieldPrinting(model, panel, () -> TableOrder.rows(table.component()), told::say);
+        paste = Commands.of(texts.get("act.paste"), actions::paste);
         correct = Commands.of(texts.get("act.correct"), this::correct);
         strike = Commands.of(texts.get("act.strike"), actions::strike);
         restore = Commands.of(texts.get("act.restore"), actions::restore);
@@ -101,14 +103,16 @@ public final class FieldPage implements Screen {
             refresh();
         });
         table.component().on("ENTER", open);
+        table.component().on("ctrl V", paste);
     }
 
     /** What is done with all readings on view, beside how many they are. */
     private JComponent whole() {
-        JPanel line = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[grow,fill,0:0:][]12[][]", "[]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, fillx, gap 6", "[grow,fill,0:0:][][]12[][]", "[]"));
         line.setOpaque(false);
         line.add(summary, "wmin 0");
         line.add(Commands.button("readings.import", Commands.of(texts.get("act.import"), actions::importFiles)));
+        line.add(Commands.button("readings.paste", paste));
         line.add(Commands.button("readings.print", printing.print));
         line.add(Commands.button("readings.write", printing.save));
         return line;
@@ -209,6 +213,7 @@ public final class FieldPage implements Screen {
         Optional<FieldLine> chosen = model.chosen();
         correct.setEnabled(chosen.isPresent());
         open.setEnabled(chosen.isPresent());
+        paste.setEnabled(desk.hasBook());
         strike.setEnabled(chosen.filter(line -> !line.isStruck()).isPresent());
         restore.setEnabled(chosen.filter(FieldLine::isStruck).isPresent());
         printing.refresh();

@@ -9,6 +9,8 @@ import porebench.desk.Question;
 import porebench.desk.frame.dialog.LaboratoryDialog;
 import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsPage;
+import porebench.evidence.intake.Sheet;
+import porebench.record.Kept;
 import porebench.record.Trial;
 import porebench.record.book.Version;
 import porebench.record.id.MixId;
@@ -64,6 +66,11 @@ final class Leading implements FirstStepsPage.Ways {
     @Override
     public void choose(JComponent over, Taking taking) {
         window.work().commands().importCsv(taking);
+    }
+
+    @Override
+    public void take(JComponent over, Sheet<Kept> pasted) {
+        window.work().commands().take(pasted);
     }
 
     @Override

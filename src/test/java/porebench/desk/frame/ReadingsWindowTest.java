@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -157,6 +159,24 @@ class ReadingsWindowTest {
         EventThread.run(() -> named(AbstractButton.class, "readings.open").doClick());
         assertThat(EventThread.comes(() -> window.pages().isStep(window.current())))
                 .isTrue();
+    }
+
+    @Test
+    void rowsCopiedInASpreadsheetAreSeenAndKept() throws Exception {
+        Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(
+                        new StringSelection("HG-104\t2026-11-25 08:10\t31\t\t5.4\t2310\t\tseen 31\n"
+                                + "HG-104\t2026-11-25 08:20\t32\t\t5.5\t\t\tseen 32\n"),
+                        null);
+        asker.confirmations.add(true);
+        EventThread.run(() -> named(AbstractButton.class, "readings.paste").doClick());
+        assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();
+        assertThat(kept()).extracting(FieldReading::truck).containsExactlyInAnyOrder("31", "32");
+        // The same rows once more are there already.
+        EventThread.run(() -> named(AbstractButton.class, "readings.paste").doClick());
+        assertThat(EventThread.comes(() -> asker.told.size() == 2)).isTrue();
+        assertThat(kept()).hasSize(2);
     }
 
     @Test

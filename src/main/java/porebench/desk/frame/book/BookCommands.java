@@ -10,11 +10,13 @@ import porebench.desk.DeskModel;
 import porebench.desk.SheetImport;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.evidence.intake.Sheet;
 import porebench.method.Answer;
 import porebench.method.Texts;
 import porebench.port.BookCopy;
 import porebench.port.OutputFolder;
 import porebench.port.OutputRefused;
+import porebench.record.Kept;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
 
@@ -95,6 +97,11 @@ public final class BookCommands {
     /** Brings in what a page takes of CSV files, after showing what is wrong with them. */
     public void importCsv(SheetImport.Taking taking) {
         importing.choose(taking);
+    }
+
+    /** Brings in rows that were pasted, after showing what is wrong with them. */
+    public void take(Sheet<Kept> pasted) {
+        importing.take(pasted);
     }
 
     /** Writes every kind of record into a folder as CSV. */

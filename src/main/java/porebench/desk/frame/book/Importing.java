@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.JComponent;
@@ -13,8 +14,10 @@ import porebench.desk.Tools;
 import porebench.desk.frame.dialog.ImportModel;
 import porebench.desk.frame.dialog.ImportQuestion;
 import porebench.desk.frame.dialog.ImportRead;
+import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetStyle;
 import porebench.method.Texts;
+import porebench.record.Kept;
 import porebench.record.book.LabBook;
 
 /** Brings records in from CSV files: one preview, one decision and one keeping for all of them, whatever their order. */
@@ -67,6 +70,23 @@ public final class Importing {
         } else if (!files.isEmpty()) {
             read(files, SheetStyle.DOCUMENTED, SheetImport.Taking.ALL);
         }
+    }
+
+    /** Brings in rows that were pasted, after showing what is wrong with them. */
+    void take(Sheet<Kept> pasted) {
+        LabBook book = desk.book();
+        LocalDateTime now = tools.now();
+        String doing = texts.get("import.doing", pasted.file());
+        tools.tasks()
+                .run(
+                        doing,
+                        progress -> new ImportRead(
+                                List.of(),
+                                Map.of(),
+                                SheetStyle.DOCUMENTED,
+                                ImportModel.of(book, List.of(pasted), now, progress)),
+                        read -> ask(read, SheetImport.Taking.ALL),
+                        failure -> tools.asker().failure(over, doing, failure));
     }
 
     private static boolean isBook(Path file) {
