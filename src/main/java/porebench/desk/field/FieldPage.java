@@ -1,5 +1,6 @@
 package porebench.desk.field;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,6 +14,7 @@ import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.SheetImport;
 import porebench.desk.form.Commands;
+import porebench.desk.form.Days;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
 import porebench.desk.form.TallPanel;
@@ -35,6 +37,7 @@ public final class FieldPage implements Screen {
             "insets 18 22 18 22, fillx, wrap 1, hidemode 3", "[grow,fill,0::]", "[]2[]12[]16[]4[]8[]8[]8[]"));
     private final WrappedText summary = new WrappedText("readings.summary", "quiet");
     private final WrappedText none = new WrappedText("readings.none", "quiet");
+    private final WrappedText why = new WrappedText("readings.why", "");
     private final WrappedText told = new WrappedText("readings.told", "quiet");
     private final FieldActions actions;
     private final FieldPanel form;
@@ -95,6 +98,7 @@ public final class FieldPage implements Screen {
         panel.add(whole(), "wmin 0");
         panel.add(line(), "wmin 0");
         panel.add(table.component().scrolled(), "wmin 0");
+        panel.add(why, "wmin 0");
         panel.add(told, "wmin 0");
         panel.add(none, "wmin 0");
         panel.add(versions.component(), "wmin 0");
@@ -193,6 +197,21 @@ public final class FieldPage implements Screen {
         form.begin();
     }
 
+    /** Says how the chosen reading is judged and why, whole: the table has no room for it. */
+    private String why(FieldLine line) {
+        List<String> said = new ArrayList<>();
+        said.add(texts.get(
+                "said.chosen",
+                texts.get(
+                        "reading.what",
+                        line.reading().mixId().text(),
+                        line.reading().truck()),
+                Days.show(line.reading().readAt()),
+                model.words().verdict(line)));
+        said.addAll(model.words().notes(line));
+        return String.join("\n", said);
+    }
+
     private void open() {
         model.chosen().map(line -> line.reading().mixId()).ifPresent(openMix);
     }
@@ -216,6 +235,7 @@ public final class FieldPage implements Screen {
         paste.setEnabled(desk.hasBook());
         strike.setEnabled(chosen.filter(line -> !line.isStruck()).isPresent());
         restore.setEnabled(chosen.filter(FieldLine::isStruck).isPresent());
+        why.say(chosen.map(this::why).orElse(""));
         printing.refresh();
         versions.show(model.versions());
         versions.component().setVisible(chosen.isPresent());

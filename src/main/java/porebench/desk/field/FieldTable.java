@@ -62,7 +62,7 @@ final class FieldTable {
                         "column.uncertainty",
                         50,
                         air -> air.expandedPercent().map(numbers::show).orElse("")),
-                new ShownColumn<>(texts.get("column.verdict"), 130, words::verdict),
+                new ShownColumn<>(texts.get("column.verdict"), 150, words::verdict),
                 new ShownColumn<>(texts.get("column.why"), 260, line -> String.join(" ", words.notes(line))));
     }
 
