@@ -26,6 +26,8 @@ import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.custody.CardAlarms;
 import porebench.evidence.custody.Custody;
+import porebench.evidence.hold.HoldRemark;
+import porebench.evidence.hold.LaboratoryHolds;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.standing.Coverage;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -69,12 +71,14 @@ public final class RegisterCommand extends BookCommand {
             Progress progress = here().progress();
             LaboratoryStanding standing =
                     anew ? LaboratoryStanding.anew(book, progress) : LaboratoryStanding.of(book, progress);
-            List<RegisterRow> rows = standing.rows(moment);
+            List<RegisterRow> stand = standing.rows(moment);
+            LaboratoryHolds holds = LaboratoryHolds.of(book, standing, stand, moment);
+            List<RegisterRow> rows = holds.marked(stand);
             CardAlarms alarms = CardAlarms.of(Custody.of(book, rows, moment));
             Optional<Problem> refused = write(book, moment, rows, alarms);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())
-                    : marked(book, CommandOutcome.done(new RegisterReport(day, alarms.marked(rows), alarms, standing.coverage()), List.of()));
+                    : marked(book, CommandOutcome.done(new RegisterReport(day, alarms.marked(rows), alarms, holds, standing.coverage()), List.of()));
         }
     }
 
@@ -104,16 +108,27 @@ public final class RegisterCommand extends BookCommand {
         return Optional.empty();
     }
 
+    private static void remark(JsonFields json, HoldRemark remark) {
+        json.number("percent", remark.shift().percent());
+        json.number("low", remark.shift().low());
+        json.number("high", remark.shift().high());
+        json.text("since", remark.since().toString());
+        json.whole("pairs", remark.pairs());
+    }
+
     private final class RegisterReport implements Report {
         private final LocalDate day;
         private final List<RegisterRow> rows;
         private final CardAlarms alarms;
+        private final LaboratoryHolds holds;
         private final Coverage coverage;
 
-        RegisterReport(LocalDate day, List<RegisterRow> rows, CardAlarms alarms, Coverage coverage) {
+        RegisterReport(
+                LocalDate day, List<RegisterRow> rows, CardAlarms alarms, LaboratoryHolds holds, Coverage coverage) {
             this.day = day;
             this.rows = rows;
             this.alarms = alarms;
+            this.holds = holds;
             this.coverage = coverage;
         }
 
@@ -199,6 +214,7 @@ public final class RegisterCommand extends BookCommand {
                     .whole("cardsToComeBack", row -> alarms.of(row.mixId()).size())
                     .field((json, row) -> Reply.problems(json, "missing", row.missing(), problemText()))
                     .field((json, row) -> Reply.problems(json, "due", row.due(), problemText()))
+                    .field((json, row) -> json.group("recheckG", holds.of(row.mixId()), RegisterCommand::remark))
                     .cell("register.mix-title", RegisterRow::title);
         }
 

@@ -10,12 +10,17 @@ import java.util.stream.Collectors;
 import porebench.chart.factor.CoverageOverTime;
 import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
+import porebench.desk.HoldsNow;
 import porebench.desk.Settings;
+import porebench.desk.form.Numbers;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.custody.CardAlarms;
+import porebench.evidence.hold.HoldRemark;
+import porebench.evidence.hold.LaboratoryHolds;
 import porebench.evidence.paper.RegisterList;
 import porebench.method.Answer;
+import porebench.method.Digits;
 import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.record.chain.Head;
@@ -51,17 +56,46 @@ final class RegisterModel {
         wanted = which;
     }
 
-    /** Returns the lines on view; one with cards that are to come back says so first. */
+    /**
+     * Returns the lines on view; one with cards that are to come back, or whose factor is to be
+     * checked again by its field readings, says so first.
+     */
     List<RegisterRow> rows() {
-        CardAlarms now = alarms();
-        return now.marked(desk.rows().stream()
-                .filter(row -> wanted.holds(row, now))
-                .toList());
+        Wanted.Known known = new Wanted.Known(alarms(), holds());
+        return known.alarms()
+                .marked(known.holds()
+                        .marked(desk.rows().stream()
+                                .filter(row -> wanted.holds(row, known))
+                                .toList()));
     }
 
     /** Returns the cards that are out on a factor that no longer holds; none until they were looked up. */
     CardAlarms alarms() {
         return desk.answer(new CardsNow()).map(CardsNow.Found::alarms).orElse(CardAlarms.NONE);
+    }
+
+    private LaboratoryHolds holds() {
+        return desk.answer(new HoldsNow()).orElse(LaboratoryHolds.NONE);
+    }
+
+    /** Says by how much field readings and densities of a mix part, and how sure that is; nothing where they do not. */
+    String recheckWords(RegisterRow row) {
+        Numbers numbers = desk.tools().numbers();
+        return holds().of(row.mixId())
+                .map(HoldRemark::shift)
+                .map(shift -> texts.get(
+                        "register.recheck-g.by",
+                        numbers.show(shift.percent(), Digits.AIR),
+                        numbers.show(shift.low(), Digits.AIR),
+                        numbers.show(shift.high(), Digits.AIR)))
+                .orElse("");
+    }
+
+    /** Returns by how much they part to either side, in % air; -1 where they do not. */
+    double recheckSize(RegisterRow row) {
+        return holds().of(row.mixId())
+                .map(remark -> Math.abs(remark.shift().percent()))
+                .orElse(-1.0);
     }
 
     /** Says how many cards are to come back, of how many mixes; nothing where none is. */

@@ -149,7 +149,10 @@ public final class RegisterPage implements Screen {
                 new ShownColumn<>(texts.get("register.missing"), 170, model::missingWords),
                 new ShownColumn<>(texts.get("register.cards"), 110, model::cardWords)
                         .sortedBy(model::cardsBack)
-                        .tip(texts.get("register.cards.tip")));
+                        .tip(texts.get("register.cards.tip")),
+                new ShownColumn<RegisterRow>(texts.get("register.recheck-g"), 150, model::recheckWords)
+                        .sortedBy(model::recheckSize)
+                        .tip(texts.get("register.recheck-g.tip")));
     }
 
     private static String meters(RegisterRow row) {
@@ -189,8 +192,8 @@ public final class RegisterPage implements Screen {
     }
 
     private void setUpTable() {
-        // Views that are kept name columns by their numbers: a column that comes later is the last one, wherever it stands.
-        table.moveColumn(table.getColumnCount() - 1, CARDS_AT);
+        // Views that are kept name columns by their numbers: columns that came later are the last ones, wherever they stand.
+        table.moveColumn(table.getColumnCount() - 2, CARDS_AT);
         table.onSelect(chosen -> chosen.ifPresent(row -> {
             model.choose(row.mixId());
             showMissing();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.hold.Hold;
@@ -71,6 +72,17 @@ public record LaboratoryHolds(Map<MixId, HoldRemark> remarks) {
                     .ifPresent(remark -> remarks.put(mix, remark));
         });
         return new LaboratoryHolds(remarks);
+    }
+
+    /** Returns lines of the register, each with the remark about its mix first among what is missing. */
+    public List<RegisterRow> marked(Collection<RegisterRow> rows) {
+        return rows.stream()
+                .map(row -> of(row.mixId())
+                        .map(remark -> row.lacking(Stream.concat(
+                                        Stream.of(remark.asProblem()), row.missing().stream())
+                                .toList()))
+                        .orElse(row))
+                .toList();
     }
 
     /** Returns the remark about a mix. */

@@ -206,6 +206,31 @@ class HoldsCommandTest {
                 .contains("Mezcla M-1, revisión 1, G 0,4 % de aire: pares desde 2026-06-10 00:00.");
     }
 
+    /** The register says it beside the state, which stays. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void theRegisterSaysByHowMuchAndHowSure() {
+        Terminal terminal = withReadings(GAUGES);
+        Map<String, Object> row =
+                terminal.json("register", "--book", "lab.book").list("rows").get(0);
+        assertThat(row).containsEntry("state", "in force");
+        Map<String, Object> remark = (Map<String, Object>) row.get("recheckG");
+        assertThat(remark).containsOnlyKeys("percent", "low", "high", "since", "pairs");
+        assertThat(number(remark.get("percent"))).isCloseTo(5.5, within(1e-9));
+        assertThat(remark).containsEntry("since", "2026-06-19T08:00").containsEntry("pairs", 14);
+        assertThat(terminal.run("register", "--book", "lab.book").out())
+                .contains("Recheck G: air by the meter less air by density has changed by 5.50 % air");
+    }
+
+    @Test
+    void theRegisterSaysNothingOfQuietPairs() {
+        assertThat(withReadings(5.4, 5.5)
+                        .json("register", "--book", "lab.book")
+                        .list("rows")
+                        .get(0))
+                .containsEntry("recheckG", null);
+    }
+
     @Test
     void refusesAMixThatIsNotThereAndOneWithoutAFactor() {
         Terminal terminal = new Terminal(folder);

@@ -102,7 +102,7 @@ class RegisterWindowTest {
         assertThat(mixes()).containsExactly("HG-105");
         Keys.bringTo(() -> named("register.forget-view"));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(() -> ((JComboBox<?>) named("register.views")).getItemCount() == 4))
+        assertThat(EventThread.comes(() -> ((JComboBox<?>) named("register.views")).getItemCount() == 6))
                 .isTrue();
     }
 

@@ -49,6 +49,11 @@ class LaboratoryHoldsTest {
         assertThat(holds.of(Bench.MIX).orElseThrow().pairs()).isEqualTo(14);
         assertThat(holds.of(new MixId("M-2"))).as("it has no factor").isEmpty();
         List<RegisterRow> rows = LaboratoryStanding.of(made.bench.book).rows(PairsBench.NOW);
+        List<RegisterRow> marked = holds.marked(rows);
+        assertThat(marked.get(0).missing().get(0).code()).isEqualTo("register.recheck-g");
+        assertThat(marked.get(0).missing()).hasSize(rows.get(0).missing().size() + 1);
+        assertThat(marked.get(0).state()).isEqualTo(FactorState.IN_FORCE);
+        assertThat(marked.get(1)).isEqualTo(rows.get(1));
         assertThat(rows.get(0).state()).isEqualTo(FactorState.IN_FORCE);
         assertThat(rows.get(0).missing()).extracting(problem -> problem.code()).doesNotContain("register.recheck-g");
     }
