@@ -14,6 +14,8 @@ public enum Need implements Symbolic {
     NEVER_TESTED,
     /** Its factor holds, and has to be checked again soon. */
     DUE,
+    /** Its factor holds, but field readings and densities ask for a recheck. */
+    RECHECK_G,
     /** A person put it on the plan. */
     BY_HAND,
     /** It stands on a plan that was kept, and nothing asks for its test any more. */

@@ -15,7 +15,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import porebench.evidence.Moments;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.hold.LaboratoryHolds;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Role;
 import porebench.method.RoundingRule;
@@ -34,7 +36,8 @@ import porebench.record.id.MixId;
  * The tests of seven days, arranged by day: as a person keeps them and what became pressing since, or as they are proposed.
  *
  * <p>Mixes whose factor may no longer be used while cards of it are out are the most pressing, then those whose factor no longer holds,
- * those that never had one, and those to be checked again soon. Within each the mix comes first of which most loads are likely judged
+ * those that never had one, those to be checked again soon, and
+ * those of which field readings and densities ask for a recheck. Within each the mix comes first of which most loads are likely judged
  * wrongly in a week, those of which that is not known after those of which it is; else what waits longest or is due first.
  *
  * <p>A mix whose factor was withdrawn is not on the plan unless a person puts it there: somebody decided that it needs none.
@@ -165,8 +168,11 @@ public record WeekPlan(
 
     private static Map<MixId, Asking> asking(
             Records book, LaboratoryStanding standing, Wish wish, Set<MixId> kept, LoadsAWeek loads) {
-        List<RegisterRow> rows = standing.rows(wish.until()).stream()
+        List<RegisterRow> all = standing.rows(wish.until());
+        LaboratoryHolds holds = LaboratoryHolds.of(book, standing, all, Moments.endOf(wish.today()));
+        List<RegisterRow> rows = all.stream()
                 .filter(row -> Need.of(row.state(), 0).isPresent()
+                        || holds.of(row.mixId()).isPresent()
                         || kept.contains(row.mixId())
                         || wish.added().contains(row.mixId()))
                 .toList();
@@ -185,9 +191,14 @@ public record WeekPlan(
             asking.put(
                     row.mixId(),
                     new Asking(
-                            row, Need.of(row.state(), out), out, risks.getOrDefault(row.mixId(), LoadsAtRisk.UNKNOWN)));
+                            row, need(row, out, holds), out, risks.getOrDefault(row.mixId(), LoadsAtRisk.UNKNOWN)));
         }
         return asking;
+    }
+
+    private static Optional<Need> need(RegisterRow row, int cardsOut, LaboratoryHolds holds) {
+        return Need.of(row.state(), cardsOut)
+                .or(() -> holds.of(row.mixId()).map(any -> Need.RECHECK_G));
     }
 
     private static Map<MixId, PlannedTest> planned(

@@ -3,8 +3,13 @@ package porebench.evidence.hold;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
 import porebench.evidence.FactorState;
 import porebench.evidence.RegisterRow;
+import porebench.evidence.plan.WeekPlan;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.record.FieldReading;
 import porebench.record.MixDesign;
@@ -94,5 +100,22 @@ class LaboratoryHoldsTest {
                 assertThat(hold.remark()).as("%s at %s", far, place).isEmpty();
             }
         }
+    }
+
+    /** Its factor is in force and due next year, so that nothing else asks for a test of it. */
+    @Test
+    void aPlanOfTheWeekHasIt() {
+        made.keep(PairsBench.readings("M-1", PairsBench.SHIFTED));
+        LocalDate day = PairsBench.NOW.toLocalDate();
+        WeekPlan.Wish wish = new WeekPlan.Wish(day, day, 5, 10, OptionalDouble.empty(), List.of(), Set.of());
+        WeekPlan plan = WeekPlan.of(
+                made.bench.book,
+                LaboratoryStanding.of(made.bench.book),
+                wish,
+                Optional.empty(),
+                (mixes, until) -> Map.of());
+        assertThat(plan.tests())
+                .extracting(test -> test.mixId().text() + " " + test.need())
+                .containsExactly("M-2 NEVER_TESTED", "M-1 RECHECK_G");
     }
 }
