@@ -100,7 +100,8 @@ class HoldPlotTest {
         assertThat(chart.getSubtitles())
                 .filteredOn(TextTitle.class::isInstance)
                 .extracting(title -> ((TextTitle) title).getText())
-                .containsExactly("When nothing changes, the sums give a false signal about once in 486 pairs.");
+                .containsExactly("About once in 486 pairs chance alone gives a signal of the sums; more often where a pair is like the"
+                                + " one before it.");
     }
 
     /** A density that gives -40 % air stands at the foot: the scale is that of the others. */

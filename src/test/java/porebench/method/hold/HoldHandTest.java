@@ -56,9 +56,9 @@ class HoldHandTest {
         HoldShift shift = up.shift().orElseThrow();
         assertThat(shift.from()).isEqualTo(8);
         assertThat(shift.percent()).isCloseTo(5.5, within(1e-12));
-        // s2 = (8 x 0.25 + 6 x 0.25) / 12 = 0.2916667; error 0.5400617 sqrt(1/8 + 1/6) = 0.2916667; t(12) = 2.178813.
-        assertThat(shift.low()).isCloseTo(5.5 - 0.6354871, within(1e-6));
-        assertThat(shift.high()).isCloseTo(5.5 + 0.6354871, within(1e-6));
+        // s2 = (8 x 0.25 + 6 x 0.25) / 12 = 0.2916667; error 0.5400617 sqrt(1/8 + 1/6) = 0.2916667; t(12) = 2.178813, twice.
+        assertThat(shift.low()).isCloseTo(5.5 - 1.2709742, within(1e-6));
+        assertThat(shift.high()).isCloseTo(5.5 + 1.2709742, within(1e-6));
         Hold down = hold(0.05, -1, 0, -1, 0, -1, 0, -1, 0, -5.5, -6.5, -5.5, -6.5, -5.5, -6.5);
         assertThat(down.shift().orElseThrow().percent()).isCloseTo(-5.5, within(1e-12));
         assertThat(down.shift().orElseThrow().from()).isEqualTo(8);
@@ -107,5 +107,25 @@ class HoldHandTest {
         assertThat(hold(0.05, 1).tellable()).isEmpty();
         assertThat(hold(0.05, 1).pairsForHalfStep()).isEmpty();
         assertThatThrownBy(() -> hold(0)).hasMessageContaining("halfStep");
+    }
+
+    /**
+     * 0 and 1 by turns twelve times, then 4, 3, 5, 3, 4, 5. Before the first 4 the means are 0.5 and 4 and part by 3.5 sqrt(12 x 6 / 18) =
+     * 7; a pair earlier, 5/11 and 25/7, by 3.117 sqrt(77 / 18) = 6.45; a pair later, 10/13 and 20/5, by 3.231 sqrt(65 / 18) = 6.14.
+     */
+    @Test
+    void theChangeIsPutWhereTheMeansPartTheMost() {
+        Hold hold = hold(0.05, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 4, 3, 5, 3, 4, 5);
+        HoldShift shift = hold.shift().orElseThrow();
+        assertThat(shift.from()).isEqualTo(12);
+        assertThat(shift.percent()).isCloseTo(3.5, within(1e-12));
+        // Of three pairs, the doubted one among them, the index counts all and the means none of it.
+        List<AirPair> pairs = new ArrayList<>(
+                hold.points().stream().map(HoldPoint::pair).toList());
+        pairs.add(3, new AirPair("odd", 5, -40));
+        HoldShift beside = Hold.of(pairs, 0.05).shift().orElseThrow();
+        assertThat(beside.from()).isEqualTo(13);
+        assertThat(beside.percent()).isCloseTo(3.5, within(1e-12));
+        assertThat(beside.low()).isCloseTo(shift.low(), within(1e-12));
     }
 }
