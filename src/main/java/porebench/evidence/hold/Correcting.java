@@ -3,6 +3,7 @@ package porebench.evidence.hold;
 import java.math.BigDecimal;
 import java.util.Optional;
 import porebench.evidence.Evidence;
+import porebench.evidence.FactorThen;
 import porebench.method.air.AirContent;
 import porebench.record.FieldReading;
 
@@ -24,10 +25,13 @@ public interface Correcting {
      */
     record Corrected(int revision, BigDecimal factorPercent, double airPercent) {}
 
-    /** Returns one that corrects readings of a mix as its lab book shows the factor of that moment today. */
+    /**
+     * Returns one that corrects readings of a mix with the factor that could rightly be subtracted at their time, as field readings are
+     * everywhere. How readings scatter and are judged has no part in it.
+     */
     static Correcting by(Evidence evidence) {
-        return reading -> evidence.inForceAt(reading.readAt())
-                .filter(any -> evidence.stateAt(reading.readAt()).isUsable())
+        FactorThen then = new FactorThen(evidence);
+        return reading -> then.usableAt(reading.readAt())
                 .flatMap(issue -> AirContent.of(
                                 reading.gaugePercent(), issue.factorPercent(), ANY_DIVISION, evidence.profile())
                         .value()

@@ -18,6 +18,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
+import porebench.evidence.Evidence;
+import porebench.evidence.field.FieldOutcome;
+import porebench.evidence.field.FieldReadings;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -253,5 +256,29 @@ class MixHoldTest {
         assertThat(hold.notCorrected()).isEqualTo(1);
         assertThat(codes(hold.notes())).containsExactly("hold.not-corrected");
         assertThat(Optional.of(hold.mixId())).contains(Bench.MIX);
+    }
+
+    /** The air beside a density is the one that is made of every field reading, and there is none where that is marked. */
+    @Test
+    void airByTheMeterIsThatOfTheFieldReading() {
+        List<FieldReading> readings = new ArrayList<>(PairsBench.readings("M-1", PairsBench.SHIFTED));
+        readings.add(PairsBench.reading("early", "M-1", Bench.START.minusDays(1).atTime(8, 0), 0, 5));
+        made.keep(readings);
+        Books.correct(
+                made.bench.book,
+                SampleSources.changed(Samples.source("S-2", Role.COARSE, "Ledge 2"), Bench.START.plusDays(10)));
+        Evidence evidence = made.bench.evidence();
+        Correcting correcting = Correcting.by(evidence);
+        List<FieldOutcome> outcomes = new FieldReadings(
+                        made.bench.book, any -> Optional.of(evidence), made.bench::scatter, Optional.empty())
+                .ofMix(Bench.MIX, Optional.empty(), Optional.empty());
+        assertThat(outcomes).hasSize(15);
+        assertThat(outcomes).filteredOn(outcome -> outcome.air().isEmpty()).hasSize(5);
+        for (FieldOutcome outcome : outcomes) {
+            assertThat(correcting.of(outcome.reading()).map(one -> one.revision() + " " + one.airPercent()))
+                    .as(outcome.reading().recordId())
+                    .isEqualTo(outcome.air()
+                            .map(air -> air.issue().revision() + " " + air.airPercent().doubleValue()));
+        }
     }
 }
