@@ -1,7 +1,7 @@
 package porebench.evidence.paper;
 
 import java.math.BigDecimal;
-import java.text.NumberFormat;
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Set;
@@ -13,14 +13,17 @@ public final class CardWords {
     private static final char MINUS = '\u2212';
 
     private final Texts texts;
-    private final Locale locale;
+    private final Set<String> keys;
+    private final char decimalSign;
 
     private CardWords(Locale words, Locale numbers) {
-        this.locale = new Locale.Builder()
+        Locale locale = new Locale.Builder()
                 .setLocale(numbers.stripExtensions())
                 .setUnicodeLocaleKeyword("nu", "latn")
                 .build();
+        this.decimalSign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
         this.texts = Texts.of("porebench.evidence.paper.card", words, locale);
+        this.keys = Set.copyOf(texts.keys());
     }
 
     public static CardWords in(PaperLanguage language) {
@@ -39,16 +42,12 @@ public final class CardWords {
 
     /** Returns the keys of all texts. */
     public Set<String> keys() {
-        return texts.keys();
+        return keys;
     }
 
     /** Returns a number with all its decimals, and a true minus sign where it is negative. */
     public String number(BigDecimal number) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setGroupingUsed(false);
-        format.setMinimumFractionDigits(Math.max(0, number.scale()));
-        format.setMaximumFractionDigits(Math.max(0, number.scale()));
-        String digits = format.format(number.abs());
+        String digits = number.abs().toPlainString().replace('.', decimalSign);
         return number.signum() < 0 ? MINUS + digits : digits;
     }
 

@@ -292,9 +292,13 @@ public final class CardPage {
         double sign = 11;
         FittedText fitted =
                 new TextFit(Weight.REGULAR, size, Math.min(size, 6.5) - 0.5, width - sign, 2).fit(pen.faces(), text);
-        return new Block(fitted.height(), top -> {
-            pen.cautionSign(MARGIN, top + 0.5, 8);
-            pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);
-        });
+        // A descender may reach below the last line.
+        double height = fitted.height() + 1;
+        return new Block(
+                fitted.height(),
+                top -> pen.fixed(List.of("caution", fitted), MARGIN, top, width, height, own -> {
+                    own.cautionSign(0, 0.5, 8);
+                    own.text(fitted, sign, 0, width - sign, Align.LEFT);
+                }));
     }
 }

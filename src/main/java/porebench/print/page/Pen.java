@@ -1,7 +1,12 @@
 package porebench.print.page;
 
 import java.io.IOException;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.PDInlineImage;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.util.Matrix;
 
@@ -69,6 +74,26 @@ public final class Pen implements AutoCloseable {
         stream.restoreGraphicsState();
     }
 
+    /** Draws a part of a page with a pen of its own. */
+    public interface Drawing {
+        void draw(Pen pen) throws IOException;
+    }
+
+    /**
+     * Draws a part that is the same on many pages; it stands in the document once.
+     *
+     * @param key says everything that the part depends on: its words and how they are set
+     * @param drawing draws it from its upper left corner on, within its width and height
+     */
+    public void fixed(Object key, double left, double top, double width, double height, Drawing drawing)
+            throws IOException {
+        PDFormXObject form = faces.form(key, width, height, drawing);
+        stream.saveGraphicsState();
+        stream.transform(Matrix.getTranslateInstance((float) left, (float) (pageHeight - top - height)));
+        stream.drawForm(form);
+        stream.restoreGraphicsState();
+    }
+
     public void line(double fromX, double fromTop, double toX, double toTop, double thickness) throws IOException {
         stream.setLineWidth((float) thickness);
         stream.moveTo((float) fromX, (float) (pageHeight - fromTop));
@@ -88,6 +113,26 @@ public final class Pen implements AutoCloseable {
         stream.addRect((float) left, (float) (pageHeight - top - height), (float) width, (float) height);
         stream.fill();
         stream.setNonStrokingColor(0f);
+    }
+
+    /**
+     * Draws squares, black and white, as one small picture without colour.
+     *
+     * @param light a bit a square, 1 where it is white, each row begun on a byte
+     * @param across how many squares a row and a column have
+     */
+    public void squares(byte[] light, int across, double left, double top, double side) throws IOException {
+        COSDictionary kind = new COSDictionary();
+        kind.setInt(COSName.W, across);
+        kind.setInt(COSName.H, across);
+        kind.setInt(COSName.BPC, 1);
+        kind.setItem(COSName.CS, COSName.DEVICEGRAY);
+        stream.drawImage(
+                new PDInlineImage(kind, light, new PDResources()),
+                (float) left,
+                (float) (pageHeight - top - side),
+                (float) side,
+                (float) side);
     }
 
     /** Draws a tick in a square. */

@@ -42,6 +42,10 @@ public record TextFit(Weight weight, double largest, double smallest, double wid
 
     /** Sets a text in this place. */
     public FittedText fit(Faces faces, String text) throws IOException {
+        return faces.fitted(this, text, () -> set(faces, text));
+    }
+
+    private FittedText set(Faces faces, String text) throws IOException {
         String printable = faces.printable(text);
         for (boolean breakWords : new boolean[] {false, true}) {
             for (double size = largest; size >= smallest; size -= STEP) {
