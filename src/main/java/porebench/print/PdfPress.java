@@ -10,7 +10,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,7 +19,6 @@ import javax.print.DocFlavor;
 import javax.print.PrintServiceLookup;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -286,13 +284,8 @@ public final class PdfPress implements Press {
         return read;
     }
 
-    private void describe(PDDocument document, String title, Locale locale) {
-        PDDocumentInformation information = document.getDocumentInformation();
-        information.setTitle(title);
-        information.setCreator(program);
-        information.setCreationDate(GregorianCalendar.from(clock.instant().atZone(clock.getZone())));
-        document.getDocumentCatalog().setLanguage(locale.toLanguageTag());
-        document.setDocumentId(clock.millis());
+    private void describe(PDDocument document, String title, Locale locale) throws IOException {
+        LastingPdf.describe(document, title, program, locale, clock.instant().atZone(clock.getZone()));
     }
 
     private static void requireFits(Printed what, Paper paper) {
