@@ -1,5 +1,6 @@
 package porebench.desk.field;
 
+import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ final class FieldPanel {
         load.passingBy(FieldReadingColumns.METER)
                 .passingBy(FieldReadingColumns.READ_AT)
                 .then(() -> read.field(FieldReadingColumns.GAUGE.field()).requestFocusInWindow());
-        read.then(() -> saving.actionPerformed(null));
+        read.then(() -> saving.actionPerformed(new ActionEvent(panel, ActionEvent.ACTION_PERFORMED, "")));
         meterBox();
         others = new ProblemLines("reading.problems", problemText);
         save = newer.button("reading.save", saving);
