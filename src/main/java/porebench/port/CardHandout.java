@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import porebench.evidence.Evidence;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
@@ -75,9 +76,23 @@ public final class CardHandout {
      * What left.
      *
      * @param card the card
-     * @param print the record of it
+     * @param prints the record of each copy, the first one first
      */
-    public record Handed(FactorCard card, CardPrint print) {}
+    public record Handed(FactorCard card, List<CardPrint> prints) {
+        public Handed {
+            prints = List.copyOf(prints);
+        }
+
+        /** A card of which one copy left. */
+        public Handed(FactorCard card, CardPrint print) {
+            this(card, List.of(print));
+        }
+
+        /** Returns the record of the first copy. */
+        public CardPrint print() {
+            return prints.get(0);
+        }
+    }
 
     /** Writes a card to a file; the answer has no value when nothing was written. */
     public Answer<Handed> toFile(Wish wish, OutputFile file) {
@@ -143,16 +158,19 @@ public final class CardHandout {
         FactorCard card = allowed.value().orElseThrow();
         List<Problem> refused = List.of();
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            CardPrint print = new CardPrint(
-                    card.mixId(),
-                    card.issue().revision(),
-                    nextNumber(card),
-                    form,
-                    destination,
-                    Optional.of(wish.moment().truncatedTo(ChronoUnit.MINUTES)));
-            refused = book.keep(List.of(Draft.of(print)), wish.who(), wish.why());
+            int first = nextNumber(card);
+            List<CardPrint> prints = IntStream.range(first, first + waiting.copies())
+                    .mapToObj(number -> new CardPrint(
+                            card.mixId(),
+                            card.issue().revision(),
+                            number,
+                            form,
+                            destination,
+                            Optional.of(wish.moment().truncatedTo(ChronoUnit.MINUTES))))
+                    .toList();
+            refused = book.keep(prints.stream().map(Draft::of).toList(), wish.who(), wish.why());
             if (refused.isEmpty()) {
-                return release(wish, Answer.of(new Handed(card, print), allowed.problems()), waiting);
+                return release(wish, Answer.of(new Handed(card, prints), allowed.problems()), waiting);
             }
         }
         List<Problem> problems = new ArrayList<>(refused);
@@ -165,22 +183,24 @@ public final class CardHandout {
             waiting.release();
             return handed;
         } catch (RuntimeException failure) {
-            return Answer.refused(notReleased(wish, handed.value().orElseThrow().print(), words(failure, locale)));
+            return Answer.refused(notReleased(wish, handed.value().orElseThrow(), words(failure, locale)));
         }
     }
 
     /** Corrects the record of a card that did not leave after all; returns what is to be said. */
-    private List<Problem> notReleased(Wish wish, CardPrint print, String failure) {
+    private List<Problem> notReleased(Wish wish, Handed handed, String failure) {
         List<Problem> problems = new ArrayList<>();
         try {
-            Version<CardPrint> recorded =
-                    book.latest(CardPrint.class, print.recordId()).orElseThrow();
-            problems.addAll(book.keep(List.of(Draft.correcting(recorded, print.notReleased())), wish.who(), failure));
+            List<Draft> corrected = handed.prints().stream()
+                    .map(print -> Draft.correcting(
+                            book.latest(CardPrint.class, print.recordId()).orElseThrow(), print.notReleased()))
+                    .toList();
+            problems.addAll(book.keep(corrected, wish.who(), failure));
         } catch (RuntimeException alsoFailed) {
-            problems.add(Problem.error("out", "card.not-corrected", print.recordId(), words(alsoFailed, locale)));
+            problems.add(Problem.error("out", "card.not-corrected", handed.print().recordId(), words(alsoFailed, locale)));
         }
         String code = problems.isEmpty() ? "card.not-released" : "card.not-released-but-recorded";
-        problems.add(0, Problem.error("out", code, print.recordId(), failure));
+        problems.add(0, Problem.error("out", code, handed.print().recordId(), failure));
         return problems;
     }
 

@@ -20,6 +20,11 @@ public interface Waiting extends AutoCloseable {
         release();
     }
 
+    /** Returns how many copies of it leave: what the person chose of the printer, else one. */
+    default int copies() {
+        return 1;
+    }
+
     /** Removes what was made ready, if it was not released. */
     @Override
     void close();

@@ -6,6 +6,12 @@ import java.awt.print.Pageable;
 import java.awt.print.Printable;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
+import java.util.Optional;
+import javax.print.attribute.HashPrintRequestAttributeSet;
+import javax.print.attribute.PrintRequestAttributeSet;
+import javax.print.attribute.standard.Copies;
+import javax.print.attribute.standard.Media;
+import javax.print.attribute.standard.MediaTray;
 import porebench.port.Press;
 
 /** A printer that takes the pages and keeps them, its dialog answered beforehand. */
@@ -15,6 +21,8 @@ public final class DeskPrinter extends PrinterJob {
     private volatile boolean isTakenBack;
     private volatile Runnable slow = () -> {};
     private volatile int printed;
+    private final PrintRequestAttributeSet wanted = new HashPrintRequestAttributeSet();
+    private final PrintRequestAttributeSet given = new HashPrintRequestAttributeSet();
     private volatile String jobName = "";
     Pageable pages;
     PageFormat format;
@@ -34,6 +42,11 @@ public final class DeskPrinter extends PrinterJob {
         return new PdfPress("Porebench 0.1.0", Presses.NOON, () -> none, () -> false);
     }
 
+    /** Lets whatever is printed fail. */
+    public void breaks() {
+        broken = true;
+    }
+
     /** Lets each page wait for something before it is taken. */
     public void slowBy(Runnable wait) {
         slow = wait;
@@ -48,6 +61,29 @@ public final class DeskPrinter extends PrinterJob {
     public void setPageable(Pageable document) {
         pages = document;
         format = document.getPageFormat(0);
+    }
+
+    /** Chooses copies and the tray from which they are fed, in the dialog. */
+    public void choose(int copies, MediaTray tray) {
+        wanted.add(new Copies(copies));
+        wanted.add(tray);
+    }
+
+    /** Returns from which tray the pages were fed; none where nothing was printed or no tray was chosen. */
+    public Optional<MediaTray> fedFrom() {
+        return Optional.ofNullable((MediaTray) given.get(Media.class));
+    }
+
+    @Override
+    public boolean printDialog(PrintRequestAttributeSet attributes) {
+        attributes.addAll(wanted);
+        return agrees;
+    }
+
+    @Override
+    public void print(PrintRequestAttributeSet attributes) throws PrinterException {
+        given.addAll(attributes);
+        print();
     }
 
     @Override
