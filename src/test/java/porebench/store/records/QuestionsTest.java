@@ -7,6 +7,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import porebench.method.MeterType;
 import porebench.method.Role;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.MixDesign;
 import porebench.record.RecordKind;
@@ -276,6 +278,28 @@ class QuestionsTest {
     }
 
     /** What was kept since is gone through; whatever else stands in the book is looked up. */
+    @Test
+    void norForTheReadingsOfASpan() throws SQLException {
+        RecordTable<FieldReading> table = RecordTable.of(FieldReading.class);
+        noTableIsRead(table, Selection.between(table, "read_at", "2026-03-03T00:00", "2026-03-04T00:00"));
+        LocalDateTime at = SampleReadings.AT;
+        try (LabBook book = Books.SHELF.open(file)) {
+            assertThat(book.readingsBetween(at, at.plusMinutes(1)))
+                    .extracting(version -> version.value().recordId())
+                    .contains("f1", "f2");
+            assertThat(book.readingsBetween(at.minusDays(1), at)).isEmpty();
+            assertThat(book.readingsBetween(at.plusMinutes(1), at.plusMinutes(30)))
+                    .isEmpty();
+            Books.correct(book, SampleReadings.plain("f1", "M-1", "5.5").at(at.plusMinutes(20)));
+            assertThat(book.readingsBetween(at.plusMinutes(1), at.plusMinutes(30)))
+                    .extracting(version -> version.value().recordId())
+                    .containsExactly("f1");
+            assertThat(book.readingsBetween(at, at.plusMinutes(1)))
+                    .extracting(version -> version.value().recordId())
+                    .doesNotContain("f1");
+        }
+    }
+
     @Test
     void norForWhatWasTouchedSince() throws SQLException {
         Selection since = new Selection("", Map.of("after", 5L));
