@@ -35,7 +35,9 @@ class PromisesTest {
             new ChangeIntervalPromise(),
             new ChangeVerdictPromise(),
             new ChangeFollowedPromise(),
-            new ForecastPromise());
+            new ForecastPromise(),
+            new HoldAlarmsPromise(),
+            new HoldShiftPromise());
 
     /** More than 1 in the profile {@code promises}: many runs, and the table is written anew. */
     private static final boolean MANY = Integer.getInteger("porebench.promises", 1) > 1;

@@ -128,4 +128,23 @@ class HoldHandTest {
         assertThat(beside.percent()).isCloseTo(3.5, within(1e-12));
         assertThat(beside.low()).isCloseTo(shift.low(), within(1e-12));
     }
+
+    /** Each is far beyond those before it, so that the sum is above 5 by the sixth: nothing is asked before the eighth. */
+    @Test
+    void nothingIsAskedBeforeTheEighthPair() {
+        Hold hold = hold(0.05, 0, 1, 30, 300, 3000, 30_000, 300_000);
+        assertThat(hold.points().get(6).high()).isGreaterThan(Hold.INTERVAL);
+        assertThat(hold.signals()).isEmpty();
+        assertThat(hold.verdict()).isEqualTo(HoldVerdict.TOO_FEW);
+    }
+
+    /** The last pair, 60, parts the means the most if it stands alone: a change has three pairs up to the signal all the same. */
+    @Test
+    void aChangeHasThreePairsUpToTheSignal() {
+        Hold hold = hold(0.05, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 3, 3, 60);
+        assertThat(hold.signals()).singleElement().satisfies(point -> assertThat(
+                        point.pair().name())
+                .isEqualTo("R-15"));
+        assertThat(hold.shift().orElseThrow().from()).isEqualTo(12);
+    }
 }
