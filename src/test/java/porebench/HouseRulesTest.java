@@ -190,6 +190,7 @@ class HouseRulesTest {
             // Bulk work: everything of a laboratory at one time, and the export.
             "porebench.evidence.Evidence",
             "porebench.exchange.Export",
+            "porebench.evidence.custody.Custody",
             // The words by which mixes are found, read once when somebody first looks for one.
             "porebench.desk.frame.rail.MixWords",
             // They hand the question on.

@@ -15,7 +15,7 @@ public record CardsNow() implements Question<CardsNow.Found> {
 
     @Override
     public Found answer(Reading seen) {
-        Custody custody = Custody.of(seen.book(), seen.rows(), seen.moment());
+        Custody custody = Custody.ofLaboratory(seen.book(), seen.rows(), seen.moment());
         return new Found(custody, CardAlarms.of(custody));
     }
 }

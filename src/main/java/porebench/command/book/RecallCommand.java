@@ -103,7 +103,9 @@ public final class RecallCommand extends BookCommand {
         Optional<List<RegisterRow>> rows = mixId == null
                 ? Optional.of(LaboratoryStanding.of(book, here().progress()).rows(moment))
                 : Evidence.of(book, mixId).map(evidence -> List.of(RegisterRow.of(evidence, moment)));
-        return rows.map(some -> Custody.of(book, some, moment));
+        return rows.map(some -> mixId == null
+                ? Custody.ofLaboratory(book, some, moment)
+                : Custody.of(book, some, moment));
     }
 
     /** A list is written alone, and as PDF. */

@@ -74,7 +74,7 @@ public final class RegisterCommand extends BookCommand {
             List<RegisterRow> stand = standing.rows(moment);
             LaboratoryHolds holds = LaboratoryHolds.of(book, standing, stand, moment);
             List<RegisterRow> rows = holds.marked(stand);
-            CardAlarms alarms = CardAlarms.of(Custody.of(book, rows, moment));
+            CardAlarms alarms = CardAlarms.of(Custody.ofLaboratory(book, rows, moment));
             Optional<Problem> refused = write(book, moment, rows, alarms);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())

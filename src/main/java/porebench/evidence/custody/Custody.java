@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import porebench.evidence.RegisterRow;
 import porebench.record.CardHolder;
@@ -48,6 +49,25 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
                 rows,
                 prints,
                 values(book.latestOf(Belonging.CARD_STEPS_OF_MIX, printed)),
+                values(book.latestOf(Belonging.ISSUES_OF_MIX, withOtherRevisions(rows, prints))),
+                at);
+    }
+
+    /**
+     * Reads where all cards of a laboratory are, each kind of record in one go; of one or a few mixes {@link #of} tells with less.
+     *
+     * @param rows how all mixes stand in the register at the moment
+     */
+    public static Custody ofLaboratory(Records book, Collection<RegisterRow> rows, LocalDateTime at) {
+        Set<MixId> mixes = rows.stream().map(RegisterRow::mixId).collect(Collectors.toSet());
+        // One of a mix that came in since its rows were read is told the next time.
+        List<CardPrint> prints = values(book.latest(CardPrint.class)).stream()
+                .filter(print -> mixes.contains(print.mixId()))
+                .toList();
+        return of(
+                rows,
+                prints,
+                values(book.latest(CardStep.class)),
                 values(book.latestOf(Belonging.ISSUES_OF_MIX, withOtherRevisions(rows, prints))),
                 at);
     }
