@@ -107,6 +107,31 @@ class SourceCommandTest {
     }
 
     @Test
+    void whoHoldsTheCardsIsNamedAndWhatIsCalledBack() {
+        terminal.json("card", "--book", "one.book", "--mix-id", "HG-101", "--out", "card.pdf");
+        assertThat(terminal.json(
+                                "recall",
+                                "--book",
+                                "one.book",
+                                "--card",
+                                "HG-101/r2/1",
+                                "--done",
+                                "handed-out",
+                                "--holder",
+                                "truck 3")
+                        .status())
+                .isZero();
+        Map<String, Object> deck = source("S-02").list("mixes").get(0);
+        assertThat(deck)
+                .containsEntry("holders", List.of("truck 3"))
+                .containsEntry("cardsOut", 1)
+                .containsEntry("cardFiles", 0);
+        Said said = source("S-02", "--changed", "2026-06-25", "--reason", "bench 3", "--ledge", "bench 3");
+        assertThat(each(said, "problems", "code")).contains("custody.called-back");
+        assertThat(said.out()).contains("Who holds them: truck 3 (HG-101/r2/1).");
+    }
+
+    @Test
     void aChangeToComeIsSaidAndHoldsFromItsDay() {
         Said said = source("S-02", "--changed", "2026-07-15", "--reason", "bench 3", "--ledge", "bench 3");
         assertThat(said.status()).as(said.out()).isZero();
@@ -139,7 +164,7 @@ class SourceCommandTest {
         assertThat(terminal.run("source", "--book", "one.book", "--source-id", "S-09")
                         .out())
                 .contains(
-                        "Mixes that use source S-09: 1; cards of the factors in force that are out on paper: 0.",
+                        "Mixes that use source S-09: 1; cards of the factors in force that are out: 0.",
                         "ledge 5",
                         "HG-106");
         assertThat(terminal.run(

@@ -313,6 +313,7 @@ public final class IssueCommand extends BookCommand {
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
+        problems.addAll(CalledBack.by(book, issue, here().now()));
         acted();
         return CommandOutcome.done(said(stop).report(issue), problems);
     }

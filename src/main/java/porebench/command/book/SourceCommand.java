@@ -18,6 +18,7 @@ import porebench.evidence.EvidenceReader;
 import porebench.evidence.source.SourceTouch;
 import porebench.evidence.source.TouchedMix;
 import porebench.method.Problem;
+import porebench.record.CardHolder;
 import porebench.record.FactorIssue;
 import porebench.record.RecordKind;
 import porebench.record.Source;
@@ -102,6 +103,7 @@ public final class SourceCommand extends BookCommand {
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
+        CalledBack.named(SourceTouch.out(touch.madeUntrue())).ifPresent(problems::add);
         acted();
         return CommandOutcome.done(said(Optional.of(next)).report(touch), problems);
     }
@@ -142,6 +144,15 @@ public final class SourceCommand extends BookCommand {
                 .cell("source.then", mix -> stateWords(mix.then().symbol()))
                 .flag("becomesUntrue", TouchedMix::becomesUntrue)
                 .whole("cardsOut", "source.cards", TouchedMix::cardsOut)
+                .field((json, mix) -> json.texts(
+                        "holders",
+                        mix.out().stream()
+                                .map(card -> card.place()
+                                        .holder()
+                                        .map(CardHolder::text)
+                                        .orElse("?"))
+                                .distinct()
+                                .toList()))
                 .whole("cardFiles", "source.files", TouchedMix::cardFiles)
                 .whole("trials", "register.trials", TouchedMix::trials);
         return this.<SourceTouch>laidOut()

@@ -144,12 +144,12 @@ public final class CardsPage implements Screen {
     }
 
     private JComponent buttons() {
-        JPanel line = line("");
+        JPanel line = line("[][][][][][]push[]");
         for (CardStep.Act act : CardStep.Act.values()) {
             line.add(Commands.button(
                     "cards." + act.symbol(), Optional.ofNullable(actions.acts.get(act)).orElseThrow()));
         }
-        line.add(Commands.button("cards.open", actions.open), "gapleft push");
+        line.add(Commands.button("cards.open", actions.open));
         return line;
     }
 

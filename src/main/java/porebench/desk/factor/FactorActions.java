@@ -9,8 +9,11 @@ import java.util.stream.Collectors;
 import javax.swing.Action;
 import javax.swing.JComponent;
 import porebench.desk.DeskModel;
+import porebench.desk.Outcome;
+import porebench.desk.RecallOffer;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
+import porebench.evidence.custody.HeldCard;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.Proposing;
@@ -39,6 +42,7 @@ final class FactorActions {
     final Action fieldSheet;
 
     private final GroupOffer group;
+    private final RecallOffer recall;
     private final DeskModel desk;
     private final FactorModel model;
     private final Texts texts;
@@ -50,13 +54,15 @@ final class FactorActions {
      * Makes the actions.
      *
      * @param over the page, for dialogs to stand over
+     * @param openCards turns the window to cards, by the names of their records
      */
-    FactorActions(DeskModel desk, FactorModel model, JComponent over) {
+    FactorActions(DeskModel desk, FactorModel model, JComponent over, Consumer<List<String>> openCards) {
         this.desk = desk;
         this.model = model;
         this.texts = model.texts();
         this.over = over;
         this.group = new GroupOffer(desk);
+        this.recall = new RecallOffer(desk, () -> over, openCards);
         issue = Commands.of(texts.get("issue.action"), this::issue);
         draft = Commands.of(texts.get("draft.action"), this::issue);
         issueForGroup = Commands.of(texts.get("issue.group"), this::issueForGroup);
@@ -100,7 +106,7 @@ final class FactorActions {
         if (!model.canIssue() || desk.tools().asker().person(over).isEmpty()) {
             return;
         }
-        model.issue(this::refuse);
+        model.issue(offering(this::refuse));
     }
 
     /** Returns the group for which the selected mix is tested; empty where it is for none. */
@@ -209,10 +215,34 @@ final class FactorActions {
         if (desk.tools().asker().person(over).isEmpty()) {
             return;
         }
+        desk.selected().ifPresent(mix -> recall.withOut(mix, this::withdraw));
+    }
+
+    /** Asks why, naming who holds the cards that will have to come back. */
+    private void withdraw(List<HeldCard> out) {
+        String question = texts.get("withdraw.question");
         desk.tools()
                 .asker()
-                .reason(over, texts.get("withdraw.action"), texts.get("withdraw.question"), texts.get("withdraw.act"))
-                .ifPresent(reason -> model.withdraw(reason, refused -> report(texts.get("withdraw.refused"), refused)));
+                .reason(
+                        over,
+                        texts.get("withdraw.action"),
+                        out.isEmpty() ? question : question + " " + texts.get("cards.called-back", recall.names(out)),
+                        texts.get("withdraw.act"))
+                .ifPresent(reason -> model.withdraw(
+                        reason, offering(refused -> report(texts.get("withdraw.refused"), refused))));
+    }
+
+    /** Returns an outcome after which the list of cards to call back is offered, where the mix has any by then. */
+    private Outcome offering(Outcome outcome) {
+        Optional<MixId> mix = desk.selected();
+        return Outcome.of(
+                refused -> {
+                    outcome.take(refused);
+                    if (refused.isEmpty()) {
+                        mix.ifPresent(one -> recall.afterKeeping(one::equals));
+                    }
+                },
+                outcome::fail);
     }
 
     private void savePdf() {
@@ -270,9 +300,12 @@ final class FactorActions {
                         work,
                         answer -> {
                             desk.refresh();
-                            answer.ifPresent(known -> report(
-                                    texts.get(known.value().isPresent() ? "card.marked-title" : "card.refused"),
-                                    known.problems()));
+                            answer.ifPresent(known -> {
+                                report(
+                                        texts.get(known.value().isPresent() ? "card.marked-title" : "card.refused"),
+                                        known.problems());
+                                known.value().map(CardHandout.Handed::print).ifPresent(recall::afterPrinting);
+                            });
                         },
                         failure -> {
                             desk.refresh();

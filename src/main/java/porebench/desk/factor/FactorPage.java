@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -30,6 +31,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
 import porebench.evidence.Recheck;
 import porebench.evidence.ShownUncertainty;
+import porebench.evidence.custody.Holders;
 import porebench.method.Digits;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -64,6 +66,7 @@ public final class FactorPage implements Screen {
     private final WrappedText state = new WrappedText("factor.state", "h2");
     private final WrappedText dates = new WrappedText("factor.dates", "quiet");
     private final WrappedText group = new WrappedText("factor.group", "quiet");
+    private final WrappedText cards = new WrappedText("factor.cards", "quiet");
     private final ProblemLines changes;
     private final ProposalPanel proposal;
     private final IssueForm form;
@@ -73,11 +76,21 @@ public final class FactorPage implements Screen {
     private final JPanel left;
     private final JPanel past = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, wrap 1", "[grow,fill]"));
 
+    /** Makes the page of a window in which nothing leads to the cards that are out. */
     public FactorPage(DeskModel desk) {
+        this(desk, cards -> {});
+    }
+
+    /**
+     * Makes the page.
+     *
+     * @param openCards turns the window to cards, by the names of their records; without any to those that have to come back
+     */
+    public FactorPage(DeskModel desk, Consumer<List<String>> openCards) {
         this.desk = desk;
         model = new FactorModel(desk);
         texts = model.texts();
-        actions = new FactorActions(desk, model, panel);
+        actions = new FactorActions(desk, model, panel, openCards);
         changes = new ProblemLines("factor.changes", desk.tools().problemText());
         proposal = new ProposalPanel(desk, model.proposal(), texts);
         form = new IssueForm(desk, model, actions);
@@ -96,6 +109,7 @@ public final class FactorPage implements Screen {
         left.add(state, "wmin 0");
         left.add(dates, "wmin 0");
         left.add(group, "wmin 0");
+        left.add(cards, "wmin 0");
         left.add(changes.panel(), "wmin 0");
         left.add(proposal.component(), "wmin 0, gaptop 20");
         left.add(form.component(), "wmin 0, gaptop 20");
@@ -233,6 +247,9 @@ public final class FactorPage implements Screen {
                         now.isUsable() ? "head.subtract" : "head.do-not-subtract",
                         desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.none")));
+        cards.say(LookedCard.out(desk)
+                .map(out -> texts.get("cards.called-back", desk.tools().problemText().say(Holders.named(out))))
+                .orElse(""));
         boolean isLarge = now.isUsable() || inForce.isEmpty();
         factor.putClientProperty("FlatLaf.styleClass", isLarge ? "number" : "doubtfulNumber");
         state.putClientProperty("FlatLaf.styleClass", isLarge ? "h2" : "h1");

@@ -2,9 +2,11 @@ package porebench.desk.factor;
 
 import java.util.List;
 import java.util.Optional;
+import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
+import porebench.evidence.custody.HeldCard;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.paper.CardSeal;
 import porebench.evidence.paper.FactorCard;
@@ -85,6 +87,15 @@ final class LookedCard {
     }
 
     /** Asks for the cards of a mix that left the laboratory. */
+    /** Returns the cards of the selected mix that are out, of whichever revision; empty where none is, or while they are looked up. */
+    static Optional<List<HeldCard>> out(DeskModel desk) {
+        return desk.selected()
+                .flatMap(mix -> desk.answer(new CardsNow()).map(found -> found.custody().out().stream()
+                        .filter(card -> card.print().mixId().equals(mix))
+                        .toList()))
+                .filter(cards -> !cards.isEmpty());
+    }
+
     private record PrintsOf(MixId mix) implements Question<List<Version<CardPrint>>> {
         @Override
         public List<Version<CardPrint>> answer(Reading seen) {

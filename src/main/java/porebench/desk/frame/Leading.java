@@ -1,11 +1,13 @@
 package porebench.desk.frame;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import porebench.desk.DeskModel;
 import porebench.desk.Page;
 import porebench.desk.Question;
+import porebench.desk.custody.CardsPage;
 import porebench.desk.frame.dialog.LaboratoryDialog;
 import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsPage;
@@ -77,6 +79,16 @@ final class Leading implements FirstStepsPage.Ways {
     public void readings(MixId mix) {
         window.turnTo(window.pages().readings());
         window.pages().readings().page().show(mix);
+    }
+
+    @Override
+    public void openCards(List<String> cards) {
+        window.pages().named("cards").ifPresent(page -> {
+            window.turnTo(page);
+            if (page.page() instanceof CardsPage shown) {
+                shown.show(cards);
+            }
+        });
     }
 
     @Override

@@ -120,7 +120,7 @@ public record Pages(
                                                 DeterminationSection.both(
                                                         new RiskSection(desk, settings), new BudgetSection(desk))),
                                         settings)),
-                        late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk))),
+                        late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk, ways::openCards))),
                 List.of(
                         late(
                                 desk,
@@ -128,7 +128,7 @@ public record Pages(
                                 "sources",
                                 "register",
                                 "source.title",
-                                () -> new SourcesPage(desk, openMix, openTrial)),
+                                () -> new SourcesPage(desk, openMix, openTrial, ways::openCards)),
                         late(desk, settings, "groups", "register", "group.title", () -> new GroupsPage(desk, openMix)),
                         late(
                                 desk,

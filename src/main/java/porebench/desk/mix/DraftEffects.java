@@ -6,15 +6,16 @@ import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
 import porebench.evidence.Evidence;
+import porebench.evidence.RegisterRow;
+import porebench.evidence.custody.Custody;
+import porebench.evidence.custody.HeldCard;
+import porebench.evidence.custody.Holders;
 import porebench.evidence.source.DraftTouch;
 import porebench.evidence.source.TouchedMix;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.MixDesign;
-import porebench.record.book.Belonging;
-import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /** What keeping the draft would do to the factor in force, and by which rule, as it is typed; nothing of it is kept. */
@@ -29,13 +30,13 @@ record DraftEffects(MixModel mix) {
         static final Shown NOTHING = new Shown("", List.of());
     }
 
-    /** Asks for the cards of a mix that left the laboratory. */
-    record PrintsOf(MixId mix) implements Question<List<CardPrint>> {
+    /** Asks where the cards of a mix are. */
+    record CardsOf(MixId mix) implements Question<List<HeldCard>> {
         @Override
-        public List<CardPrint> answer(Reading seen) {
-            return seen.book().latestOf(Belonging.PRINTS_OF_MIX, mix.text()).stream()
-                    .map(Version::value)
-                    .toList();
+        public List<HeldCard> answer(Reading seen) {
+            List<RegisterRow> rows =
+                    seen.rows().stream().filter(row -> row.mixId().equals(mix)).toList();
+            return Custody.of(seen.book(), rows, seen.moment()).cards();
         }
     }
 
@@ -54,9 +55,9 @@ record DraftEffects(MixModel mix) {
                 || !draft.get().id().equals(kept.get().mix().value().id())) {
             return Shown.NOTHING;
         }
-        List<CardPrint> prints = desk.answer(new PrintsOf(draft.get().id())).orElse(List.of());
+        List<HeldCard> cards = desk.answer(new CardsOf(draft.get().id())).orElse(List.of());
         DraftTouch touch =
-                DraftTouch.of(kept.get(), draft.get(), prints, desk.tools().now());
+                DraftTouch.of(kept.get(), draft.get(), cards, desk.tools().now());
         return touch.touched()
                 .inForce()
                 .map(issue -> new Shown(words(touch, issue), touch.why()))
@@ -74,6 +75,12 @@ record DraftEffects(MixModel mix) {
         String cards = touched.cardsOut() + touched.cardFiles() == 0
                 ? texts.get("draft.no-cards")
                 : texts.get("draft.cards", touched.cardsOut(), touched.cardFiles());
-        return texts.get("draft.asks", factor, revision) + " " + cards;
+        String holders = touched.out().isEmpty()
+                ? ""
+                : " "
+                        + texts.get(
+                                "draft.holders",
+                                mix.desk().tools().problemText().say(Holders.named(touched.out())));
+        return texts.get("draft.asks", factor, revision) + " " + cards + holders;
     }
 }

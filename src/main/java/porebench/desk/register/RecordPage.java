@@ -159,8 +159,19 @@ abstract class RecordPage<T extends Kept> implements Screen {
             model.save(
                     why.get(),
                     Outcome.of(
-                            this::tell, failure -> asker().failure(component(), texts.get("record.saving"), failure)));
+                            refused -> {
+                                tell(refused);
+                                if (refused.isEmpty() && effects.isPresent()) {
+                                    afterEffects();
+                                }
+                            },
+                            failure -> asker().failure(component(), texts.get("record.saving"), failure)));
         }
+    }
+
+    /** Offers what is to be done once a version was kept that made something untrue. */
+    void afterEffects() {
+        // Most registers have nothing to offer.
     }
 
     private void tell(List<Problem> refused) {

@@ -15,6 +15,8 @@ import porebench.desk.form.DraftReader;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.SourceFactors;
+import porebench.evidence.custody.HeldCard;
+import porebench.evidence.custody.Holders;
 import porebench.evidence.source.SourceTouch;
 import porebench.evidence.source.SourceTrial;
 import porebench.evidence.source.TouchedMix;
@@ -137,7 +139,8 @@ final class SourcesModel extends RecordModel<Source> {
                                             "source.touch.changed",
                                             day,
                                             Integer.toString(found.madeUntrue().size()),
-                                            Integer.toString(SourceTouch.cardsOut(found.madeUntrue())));
+                                            Integer.toString(SourceTouch.cardsOut(found.madeUntrue())))
+                                    + held(found.madeUntrue());
                         case "WITHDRAWN" ->
                             texts().get(
                                             "source.touch.withdrawn",
@@ -147,6 +150,17 @@ final class SourcesModel extends RecordModel<Source> {
                     };
                 })
                 .orElse("");
+    }
+
+    /** Says who holds the cards of some mixes; nothing where none is out. */
+    private String held(List<TouchedMix> mixes) {
+        List<HeldCard> out = SourceTouch.out(mixes);
+        return out.isEmpty()
+                ? ""
+                : " "
+                        + texts().get(
+                                        "source.holders",
+                                        desk().tools().problemText().say(Holders.named(out)));
     }
 
     private String corrected(SourceTouch found) {
@@ -319,7 +333,8 @@ final class SourcesModel extends RecordModel<Source> {
                             found.story().id().text(),
                             Days.show(found.looked()),
                             Integer.toString(untrue.size()),
-                            Integer.toString(SourceTouch.cardsOut(untrue)));
+                            Integer.toString(SourceTouch.cardsOut(untrue)))
+                    + held(untrue);
         });
     }
 }

@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.evidence.Evidence;
+import porebench.evidence.custody.HeldCard;
 import porebench.method.Problem;
 import porebench.method.sample.Constituent;
-import porebench.record.CardPrint;
 import porebench.record.MixDesign;
 
 /**
@@ -36,12 +36,12 @@ public record DraftTouch(TouchedMix touched, List<Problem> why) {
      *
      * @param evidence everything known about the mix as it is kept
      * @param draft the draft, of the same mix
-     * @param prints the cards of the mix that left the laboratory
+     * @param cards where the cards of the mix are
      * @param now the day and time of the question, by the laboratory's clock
      */
-    public static DraftTouch of(Evidence evidence, MixDesign draft, List<CardPrint> prints, LocalDateTime now) {
+    public static DraftTouch of(Evidence evidence, MixDesign draft, List<HeldCard> cards, LocalDateTime now) {
         Evidence then = evidence.with(draft);
-        TouchedMix touched = TouchedMix.of(evidence, then, now, now, prints);
+        TouchedMix touched = TouchedMix.of(evidence, then, now, now).with(cards);
         return new DraftTouch(
                 touched,
                 touched.becomesUntrue()

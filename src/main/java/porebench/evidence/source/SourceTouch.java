@@ -13,15 +13,16 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import porebench.evidence.Evidence;
 import porebench.evidence.Moments;
+import porebench.evidence.RegisterRow;
 import porebench.evidence.SourceFactors;
-import porebench.record.CardPrint;
+import porebench.evidence.custody.Custody;
+import porebench.evidence.custody.HeldCard;
 import porebench.record.Source;
 import porebench.record.SourceStep;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.Records;
 import porebench.record.book.Stamp;
-import porebench.record.book.Version;
 import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.source.SourceStory;
@@ -80,26 +81,23 @@ public record SourceTouch(
             List<MixId> mixes = book.latestOf(Belonging.MIXES_OF_SOURCE, source.text()).stream()
                     .map(mix -> mix.value().id())
                     .toList();
-            Map<MixId, List<CardPrint>> prints =
-                    book
-                            .latestOf(
-                                    Belonging.PRINTS_OF_MIX,
-                                    mixes.stream().map(MixId::text).toList())
-                            .stream()
-                            .map(Version::value)
-                            .collect(Collectors.groupingBy(CardPrint::mixId));
             List<TouchedMix> touched = new ArrayList<>();
+            List<RegisterRow> rows = new ArrayList<>();
             SourceFactors.Gathering factors = new SourceFactors.Gathering(source);
             reader.accept(mixes, evidence -> {
                 factors.add(evidence);
-                touched.add(TouchedMix.of(
-                        evidence,
-                        evidence.with(then),
-                        now,
-                        looked,
-                        prints.getOrDefault(evidence.mix().value().id(), List.of())));
+                rows.add(RegisterRow.of(evidence, now));
+                touched.add(TouchedMix.of(evidence, evidence.with(then), now, looked));
             });
-            return new SourceTouch(story, looked.toLocalDate(), touched, factors.factors());
+            Map<MixId, List<HeldCard>> cards = Custody.of(book, rows, now).cards().stream()
+                    .collect(Collectors.groupingBy(card -> card.print().mixId()));
+            return new SourceTouch(
+                    story,
+                    looked.toLocalDate(),
+                    touched.stream()
+                            .map(mix -> mix.with(cards.getOrDefault(mix.mixId(), List.of())))
+                            .toList(),
+                    factors.factors());
         });
     }
 
@@ -118,7 +116,12 @@ public record SourceTouch(
         return mixes.stream().filter(TouchedMix::becomesTrue).toList();
     }
 
-    /** Returns how many cards of some mixes are out on paper. */
+    /** Returns the cards of some mixes that are out, with who holds them. */
+    public static List<HeldCard> out(List<TouchedMix> mixes) {
+        return mixes.stream().flatMap(mix -> mix.out().stream()).toList();
+    }
+
+    /** Returns how many cards of some mixes are out. */
     public static int cardsOut(List<TouchedMix> mixes) {
         return mixes.stream().mapToInt(TouchedMix::cardsOut).sum();
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorState;
+import porebench.evidence.custody.HeldCard;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.id.MixId;
@@ -18,8 +19,8 @@ import porebench.record.id.MixId;
  * @param inForce the revision in force at the moment that is looked at: now, or the end of a day to come
  * @param without how it stands at that moment as the lab book is
  * @param then how it stands at that moment if the version is kept that is asked about
- * @param cardsOut how many cards of that revision were handed out on paper
- * @param cardFiles how many were saved as files
+ * @param out the cards of that revision that are out, with who holds them
+ * @param cardFiles how many were saved as files and handed to nobody yet
  * @param trials how many trials of the mix count
  */
 public record TouchedMix(
@@ -29,33 +30,54 @@ public record TouchedMix(
         Optional<FactorIssue> inForce,
         FactorState without,
         FactorState then,
-        int cardsOut,
+        List<HeldCard> out,
         int cardFiles,
         int trials) {
-    /** Looks at a mix as it is and as it would be. */
-    static TouchedMix of(
-            Evidence evidence, Evidence then, LocalDateTime now, LocalDateTime looked, List<CardPrint> prints) {
-        Optional<FactorIssue> inForce = evidence.inForceAt(looked);
+    public TouchedMix {
+        out = List.copyOf(out);
+    }
+
+    /** Looks at a mix as it is and as it would be, its cards apart. */
+    static TouchedMix of(Evidence evidence, Evidence then, LocalDateTime now, LocalDateTime looked) {
         return new TouchedMix(
                 evidence.mix().value().id(),
                 evidence.mix().value().title(),
                 evidence.stateAt(now),
-                inForce,
+                evidence.inForceAt(looked),
                 evidence.stateAt(looked),
                 then.stateAt(looked),
-                count(prints, inForce, CardPrint.Way.HANDED_OUT),
-                count(prints, inForce, CardPrint.Way.SAVED),
+                List.of(),
+                0,
                 evidence.determinations().stream()
                         .mapToInt(judged -> judged.counted())
                         .sum());
     }
 
-    private static int count(List<CardPrint> prints, Optional<FactorIssue> inForce, CardPrint.Way way) {
-        return (int) prints.stream()
-                .filter(print -> inForce.filter(issue -> issue.revision() == print.revision())
+    /** Returns the same mix with those of some cards of it that are of the revision in force. */
+    TouchedMix with(List<HeldCard> cards) {
+        List<HeldCard> own = cards.stream()
+                .filter(card -> inForce.filter(
+                                issue -> issue.revision() == card.print().revision())
                         .isPresent())
-                .filter(print -> print.way() == way)
-                .count();
+                .toList();
+        return new TouchedMix(
+                mixId,
+                title,
+                state,
+                inForce,
+                without,
+                then,
+                own.stream().filter(HeldCard::isOut).toList(),
+                (int) own.stream()
+                        .filter(card -> card.print().way() == CardPrint.Way.SAVED)
+                        .filter(card -> card.steps().isEmpty())
+                        .count(),
+                trials);
+    }
+
+    /** Returns how many of its cards are out. */
+    public int cardsOut() {
+        return out.size();
     }
 
     /** Returns whether its factor no longer holds if the version is kept. */

@@ -105,7 +105,7 @@ class RecallCommandTest {
         assertThat(alarmed(lapsed, "--replace")).containsEntry("cards", 1).containsEntry("mixes", 1);
         Said said = terminal.run(lapsed.subList(0, 5).toArray(String[]::new));
         assertThat(said.out())
-                .contains("ALARM: cards still out whose factor no longer holds: 1, of 1 mixes")
+                .contains("ALARM: cards still out whose factor no longer holds: 1 (mixes: 1)")
                 .contains("M-1: A card whose factor no longer holds is still out: truck 12 (M-1/r1/1).");
         assertThat(folder.resolve("register.csv")).content().contains(",cards_to_come_back\r\n").endsWith(",1\r\n");
         recall("--card", "M-1/r1/1", "--done", "lost", "--remark", "blown off");
@@ -136,6 +136,29 @@ class RecallCommandTest {
     }
 
     @Test
+    void aNewRevisionNamesTheCardsThatItCallsBack() {
+        recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "truck 12");
+        Said issued = terminal.json(
+                "issue",
+                "--book",
+                "lab.book",
+                "--mix-id",
+                "M-1",
+                "--reason",
+                "found anew",
+                "--determination",
+                "M-1/1",
+                "--override-by",
+                "M. Ash",
+                "--override-reason",
+                "looked at");
+        assertThat(issued.status()).as(issued.out()).isZero();
+        assertThat(issued.codes()).contains("custody.called-back");
+        assertThat(issued.out()).contains("Who holds them: truck 12 (M-1/r1/1).");
+        assertThat(recall().json()).containsEntry("toComeBack", 1);
+    }
+
+    @Test
     void theListIsWrittenForAllWhoHaveToGiveBackAndForOneTruck() {
         recall("--card", "M-1/r1/1", "--done", "handed-out", "--holder", "truck 12");
         recall("--card", "M-1/r1/2", "--done", "handed-out", "--holder", "crew North");
@@ -145,7 +168,9 @@ class RecallCommandTest {
                 .containsEntry("file", folder.resolve("recall.pdf").toString());
         assertThat(written("recall.pdf"))
                 .contains("Cards that have to come back", "truck 12", "crew North", "M-1/r1/1", "lapsed");
-        recall("--out", "truck.pdf", "--holder", "truck 12", "--paper", "letter");
+        assertThat(recall("--out", "truck.pdf", "--holder", "truck 12", "--paper", "letter")
+                        .codes())
+                .isEmpty();
         assertThat(written("truck.pdf"))
                 .contains("What truck 12 carries", "M-1/r1/1", "holds")
                 .doesNotContain("crew North");
@@ -153,10 +178,10 @@ class RecallCommandTest {
         assertThat(written("out.pdf"))
                 .contains("Cards out by who holds them", "Cards out: 2. Of these with a factor that no longer holds: 0.");
         assertThat(recall("--out", "recall.csv").codes()).containsExactly("custody.list-ending");
-        assertThat(recall("--out", "b.pdf", "--card", "M-1/r1/1", "--done", "returned")
+        assertThat(recall("--out", "never.pdf", "--card", "M-1/r1/1", "--done", "returned")
                         .codes())
                 .containsExactly("custody.list-and-act");
-        assertThat(folder.resolve("b.pdf")).doesNotExist();
+        assertThat(folder.resolve("never.pdf")).doesNotExist();
     }
 
     @Test

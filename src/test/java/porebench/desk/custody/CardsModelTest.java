@@ -92,7 +92,7 @@ class CardsModelTest {
         assertThat(names(model.rows())).containsExactly("HG-101/r1/2");
         assertThat(model.holderWords(old)).isEqualTo("truck 7");
         assertThat(model.placeWords(old)).isEqualTo("with the holder");
-        assertThat(model.standingWords(old)).isEqualTo("replaced by a newer revision");
+        assertThat(model.standingWords(old)).isEqualTo("replaced");
         assertThat(model.backWords(old)).isEqualTo("to come back");
         assertThat(model.sinceWords(old)).isEqualTo("2026-06-12 00:00");
         assertThat(model.lastWords(old)).isEqualTo("2025-12-04 07:50, M. Quist");

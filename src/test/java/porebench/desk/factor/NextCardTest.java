@@ -68,7 +68,7 @@ class NextCardTest {
         DeskModel desk = new DeskModel(held.in(bench.desk.tools()), bench.book);
         FactorModel slow = new FactorModel(desk);
         desk.onChange(slow::follow);
-        CardPanel panel = new CardPanel(desk, slow, new FactorActions(desk, slow, new JPanel()), () -> {});
+        CardPanel panel = new CardPanel(desk, slow, new FactorActions(desk, slow, new JPanel(), cards -> {}), () -> {});
         panel.refresh();
         WrappedText instead = Named.in(panel, WrappedText.class, "card.instead");
         assertThat(instead.getText()).isNotEmpty();
@@ -90,7 +90,7 @@ class NextCardTest {
         assertThat(answer.orElseThrow().problems())
                 .extracting(problem -> problem.code())
                 .containsExactly("issue.none-in-force");
-        FactorActions actions = new FactorActions(bench.desk, model, new JPanel());
+        FactorActions actions = new FactorActions(bench.desk, model, new JPanel(), cards -> {});
         actions.refresh();
         assertThat(actions.print.isEnabled()).isFalse();
         assertThat(actions.savePdf.isEnabled()).isFalse();

@@ -40,7 +40,7 @@ class RegisterModelTest {
         new DemoCards().fill(book);
         DeskModel cards = RegisterModelsTest.desk(book);
         RegisterModel model = new RegisterModel(cards, RecordPage.texts(cards), Settings.inMemory());
-        assertThat(model.alarmWords()).startsWith("Alarm: cards still out whose factor no longer holds: 1, of 1 mixes");
+        assertThat(model.alarmWords()).startsWith("Alarm: cards still out whose factor no longer holds: 1 (mixes: 1).");
         model.want(Wanted.CARDS);
         RegisterRow row = model.rows().get(0);
         assertThat(model.rows()).hasSize(1);

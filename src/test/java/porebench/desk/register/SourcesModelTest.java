@@ -13,6 +13,7 @@ import porebench.chart.source.StoneFigures;
 import porebench.desk.DeskModel;
 import porebench.desk.Refused;
 import porebench.evidence.source.SourceTrial;
+import porebench.exchange.DemoCards;
 import porebench.exchange.DemoYear;
 import porebench.method.Problem;
 import porebench.method.Role;
@@ -97,6 +98,23 @@ class SourcesModelTest {
                         model.base().orElseThrow().value(),
                         model.read(model.draft()).value().orElseThrow()))
                 .startsWith("Another stone since 2026-12-01", "Ledge or lot: ledge 5 → ledge 6");
+    }
+
+    /** Granite S-02 is in HG-101, HG-104 and HG-107; six of the demo's cards of their factors in force are out. */
+    @Test
+    void beforeAChangeIsKeptThoseWhoHoldCardsAreNamed() {
+        MemoryLabBook book = new MemoryLabBook(desk.tools().clock());
+        new DemoCards().fill(book);
+        DeskModel cards = RegisterModelsTest.desk(book);
+        SourcesModel model = new SourcesModel(cards, RecordPage.texts(cards));
+        model.show("S-02");
+        model.type(SourceColumns.STEP, "changed");
+        model.type(SourceColumns.CHANGED_ON, "2026-11-25");
+        assertThat(model.touchWords())
+                .contains("6 of their cards are out")
+                .endsWith("Who holds them: truck 12 (HG-101/r2/1), truck 4 (HG-101/r2/2), plant Hollin (HG-101/r2/3),"
+                        + " crew Spillway (HG-104/r1/1), truck 4 (HG-107/r1/1), T. Alder (HG-107/r1/2).");
+        assertThat(model.effects().orElseThrow()).endsWith("T. Alder (HG-107/r1/2).");
     }
 
     @Test

@@ -41,10 +41,18 @@ public final class FirstStepsPage implements Screen {
 
         /** Leaves the list, which was put away. */
         void away();
+
+        /** Leads to factor cards, by the names of their records; without any to those that have to come back. */
+        void openCards(List<String> cards);
     }
 
     /** Leads nowhere: the list is drawn and not used. */
     public record Nowhere() implements Ways {
+        @Override
+        public void openCards(List<String> cards) {
+            // Nobody asks for it.
+        }
+
         @Override
         public void go(FirstStep step) {
             // Nobody asks for it.

@@ -1,0 +1,80 @@
+package porebench.desk;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import javax.swing.JComponent;
+import porebench.evidence.custody.HeldCard;
+import porebench.evidence.custody.Holders;
+import porebench.method.Texts;
+import porebench.record.CardPrint;
+import porebench.record.id.MixId;
+
+/** What is offered once cards have to come back, or one was printed: to go to the page of cards out, where the list is printed. */
+public final class RecallOffer {
+    private final DeskModel desk;
+    private final Texts texts;
+    private final Supplier<JComponent> over;
+    private final Consumer<List<String>> openCards;
+
+    /**
+     * Makes the offer.
+     *
+     * @param over what its question stands over
+     * @param openCards turns the window to some cards, by the names of their records; without any to those that have to come back
+     */
+    public RecallOffer(DeskModel desk, Supplier<JComponent> over, Consumer<List<String>> openCards) {
+        this.desk = desk;
+        this.texts = Texts.of("porebench.desk.desk", desk.tools().locale());
+        this.over = over;
+        this.openCards = openCards;
+    }
+
+    /** Asks where the cards are now and hands those of a mix that are out on. */
+    public void withOut(MixId mix, Consumer<List<HeldCard>> then) {
+        desk.ask(
+                new CardsNow(),
+                found -> then.accept(found.custody().out().stream()
+                        .filter(card -> card.print().mixId().equals(mix))
+                        .toList()));
+    }
+
+    /** Says who holds some cards, of which there is at least one. */
+    public String names(List<HeldCard> cards) {
+        return desk.tools().problemText().say(Holders.named(cards));
+    }
+
+    /** Offers the list of the cards that have to come back now, where some of those mixes have any. */
+    public void afterKeeping(Predicate<MixId> mixes) {
+        desk.ask(new CardsNow(), found -> {
+            List<HeldCard> back = found.custody().toComeBack().stream()
+                    .filter(card -> mixes.test(card.print().mixId()))
+                    .toList();
+            if (!back.isEmpty()
+                    && desk.tools()
+                            .asker()
+                            .confirm(
+                                    over.get(),
+                                    texts.get("recall.title"),
+                                    texts.get("recall.question", Integer.toString(back.size()), names(back)),
+                                    texts.get("recall.act"))) {
+                openCards.accept(List.of());
+            }
+        });
+    }
+
+    /** Offers to say to whom a card goes that was printed for a crew. */
+    public void afterPrinting(CardPrint print) {
+        if (print.way() == CardPrint.Way.HANDED_OUT
+                && desk.tools()
+                        .asker()
+                        .confirm(
+                                over.get(),
+                                texts.get("printed.title"),
+                                texts.get("printed.question", print.recordId()),
+                                texts.get("printed.act"))) {
+            openCards.accept(List.of(print.recordId()));
+        }
+    }
+}
