@@ -281,4 +281,15 @@ class MixHoldTest {
                             .map(air -> air.issue().revision() + " " + air.airPercent().doubleValue()));
         }
     }
+
+    /** Names say nothing of the order: Z was read before A. */
+    @Test
+    void pairsStandInTheOrderOfTime() {
+        made.keep(List.of(
+                PairsBench.reading("A", "M-1", PairsBench.FIRST.plusDays(1), 0, 5),
+                PairsBench.reading("Z", "M-1", PairsBench.FIRST, 0, 5)));
+        assertThat(hold().pairs())
+                .extracting(pair -> pair.reading().id().text())
+                .containsExactly("Z", "A");
+    }
 }
