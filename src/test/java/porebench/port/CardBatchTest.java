@@ -175,6 +175,8 @@ class CardBatchTest {
 
     @Test
     void aRecallHasTheCardsOfItsMixesAlone() {
+        // The card of M-1 is out on the revision in force: it is not called back.
+        Books.keep(book, SampleCards.printed("M-1", 1), SampleCards.handedOut("M-1", 1, "4"));
         assertThat(names(save(new CardChoice(List.of(), Optional.empty(), true), false)))
                 .containsExactly("M-2/r2/1");
     }
@@ -231,6 +233,12 @@ class CardBatchTest {
                         OutputFile.fresh(folder.resolve("again.pdf")),
                         Progress.UNHEARD);
         assertThat(names(again)).containsExactly("M-1/r1/2", "M-2/r2/2");
+        Answer<List<CardHandout.Handed>> third = new CardBatch(book, press, Locale.ENGLISH)
+                .toFile(
+                        wish(CardChoice.IN_FORCE, false, A6),
+                        OutputFile.fresh(folder.resolve("third.pdf")),
+                        Progress.UNHEARD);
+        assertThat(names(third)).containsExactly("M-1/r1/3", "M-2/r2/3");
     }
 
     @Test

@@ -143,6 +143,27 @@ class FieldsModelTest {
         assertThat(model.words().notes(struck)).containsExactly("the clamp leaked");
     }
 
+    /** HG-107 wants 5.0 +- 1.5: of 6.8 the air is 6.5, on the limit; of 5.3 it is 5.0, and of 7.0 it is 6.7. */
+    @Test
+    void theGuardBandChangesTheVerdictNearALimitAndThereAlone() {
+        List<Draft> drafts = List.of(
+                Draft.of(SampleReadings.plain("e", "HG-107", "6.8").at(LocalDateTime.of(2026, 11, 25, 9, 0))),
+                Draft.of(SampleReadings.plain("f", "HG-107", "5.3").at(LocalDateTime.of(2026, 11, 25, 9, 10))),
+                Draft.of(SampleReadings.plain("g", "HG-107", "7.0").at(LocalDateTime.of(2026, 11, 25, 9, 20))));
+        assertThat(made.book.keep(drafts, "N. Orrin", "more loads")).isEmpty();
+        made.desk.refresh();
+        assertThat(verdicts()).containsExactly("outside the limits", "within the limits", "within the limits");
+        model.guard(true);
+        assertThat(verdicts()).containsExactly("outside the limits", "within the limits", "too near a limit");
+    }
+
+    private List<String> verdicts() {
+        return model.lines().stream()
+                .filter(line -> List.of("e", "f", "g").contains(line.id()))
+                .map(model.words()::verdict)
+                .toList();
+    }
+
     @Test
     void whatWasSaidThenAndUnderWhichConditionsIsNamed() {
         FieldLine line = model.lines().stream()
