@@ -377,8 +377,9 @@ public final class EvidenceReader {
 
     private Basis basis(MixDesign mix, Map<SourceId, Integer> versions, Set<LocalDate> days) {
         Map<SourceId, SourceStory> stories = new HashMap<>();
-        versions.forEach((id, version) ->
-                stones.of(id).filter(story -> story.of(version).isPresent()).ifPresent(story -> stories.put(id, story)));
+        versions.forEach((id, version) -> stones.of(id)
+                .filter(story -> story.of(version).isPresent())
+                .ifPresent(story -> stories.put(id, story)));
         return new Basis(mix, versions, stories, days, Optional.empty());
     }
 

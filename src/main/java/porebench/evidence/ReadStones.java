@@ -36,8 +36,7 @@ final class ReadStones {
             List<Version<FactorIssue>> issues) {
         List<SourceId> asked = Stream.of(
                         mixes.stream().flatMap(mix -> mix.value().sources().stream()),
-                        determinations.stream()
-                                .flatMap(made -> made.value().sourceVersions().keySet().stream()),
+                        determinations.stream().flatMap(made -> made.value().sourceVersions().keySet().stream()),
                         issues.stream().flatMap(issued -> issued.value().sourceVersions().keySet().stream()))
                 .flatMap(ids -> ids)
                 .distinct()
@@ -45,6 +44,7 @@ final class ReadStones {
                 .toList();
         Map<String, List<Version<Source>>> found =
                 book.histories(Source.class, asked.stream().map(SourceId::text).toList());
-        asked.forEach(id -> known.put(id, Optional.ofNullable(found.get(id.text())).map(SourceStory::of)));
+        asked.forEach(
+                id -> known.put(id, Optional.ofNullable(found.get(id.text())).map(SourceStory::of)));
     }
 }

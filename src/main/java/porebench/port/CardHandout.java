@@ -197,7 +197,8 @@ public final class CardHandout {
                     .toList();
             problems.addAll(book.keep(corrected, wish.who(), failure));
         } catch (RuntimeException alsoFailed) {
-            problems.add(Problem.error("out", "card.not-corrected", handed.print().recordId(), words(alsoFailed, locale)));
+            problems.add(
+                    Problem.error("out", "card.not-corrected", handed.print().recordId(), words(alsoFailed, locale)));
         }
         String code = problems.isEmpty() ? "card.not-released" : "card.not-released-but-recorded";
         problems.add(0, Problem.error("out", code, handed.print().recordId(), failure));

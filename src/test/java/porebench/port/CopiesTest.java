@@ -61,8 +61,10 @@ class CopiesTest {
         assertThat(answer.value().orElseThrow().prints())
                 .extracting(CardPrint::number)
                 .containsExactly(1, 2, 3);
-        assertThat(prints()).hasSize(3).allMatch(print -> print.way() == CardPrint.Way.HANDED_OUT
-                || print.destination().startsWith("printer"));
+        assertThat(prints())
+                .hasSize(3)
+                .allMatch(print -> print.way() == CardPrint.Way.HANDED_OUT
+                        || print.destination().startsWith("printer"));
         assertThat(printer.fedFrom()).hasValue(MediaTray.MANUAL);
     }
 

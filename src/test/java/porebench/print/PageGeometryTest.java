@@ -138,8 +138,8 @@ class PageGeometryTest {
         for (int round = 0; round < 40; round++) {
             // A mix whose name the typeface cannot show has no card at all.
             String mix = words(random, 70).replaceAll("[\u4e2d\u0627]", "W");
-            Printed card = Cards.named(
-                    words(random, 130), mix, words(random, 400), words(random, 90), random.nextInt(12));
+            Printed card =
+                    Cards.named(words(random, 130), mix, words(random, 400), words(random, 90), random.nextInt(12));
             byte[] pdf = Presses.pdf(card, Paper.CARD_4X6, Locale.ENGLISH);
             assertInside(pdf, Paper.CARD_4X6, 6 * POINTS_PER_MILLIMETRE, false);
             assertApart(pdf);

@@ -26,7 +26,12 @@ public final class Recalls {
 
     /** Returns the cards that have to come back, with four holders and one that nobody was named for. */
     public static RecallList usual(int cards) {
-        return of(Calibrations.Laboratories.USUAL, cards, "Bridge deck 40, 20 mm granite", "", RecallList.Which.TO_COME_BACK);
+        return of(
+                Calibrations.Laboratories.USUAL,
+                cards,
+                "Bridge deck 40, 20 mm granite",
+                "",
+                RecallList.Which.TO_COME_BACK);
     }
 
     public static RecallList everythingLong(int cards) {
@@ -51,7 +56,8 @@ public final class Recalls {
                 Head.of("3f2a91c077de0b1c", 1_234));
     }
 
-    private static RecallList of(Laboratory laboratory, int cards, String title, String remark, RecallList.Which which) {
+    private static RecallList of(
+            Laboratory laboratory, int cards, String title, String remark, RecallList.Which which) {
         return RecallList.of(
                 Optional.of(laboratory),
                 custody(cards, title, remark),
@@ -63,7 +69,9 @@ public final class Recalls {
     private static Custody custody(int cards, String title, String remark) {
         return new Custody(
                 NOW,
-                IntStream.range(0, cards).mapToObj(number -> card(number, title, remark)).toList());
+                IntStream.range(0, cards)
+                        .mapToObj(number -> card(number, title, remark))
+                        .toList());
     }
 
     private static HeldCard card(int number, String title, String remark) {
@@ -95,8 +103,7 @@ public final class Recalls {
                 Optional.of(new BigDecimal("0.3")));
     }
 
-    private static CardStep step(
-            MixId mix, int number, CardStep.Act act, Optional<CardHolder> holder, String remark) {
+    private static CardStep step(MixId mix, int number, CardStep.Act act, Optional<CardHolder> holder, String remark) {
         return new CardStep(mix, 1, 1, number, act, holder, NOW.minusDays(200 - number), "M. Quist", remark);
     }
 }

@@ -41,8 +41,8 @@ final class HoldAlarmsPromise implements Promise {
     @Override
     public List<Cell> simulate(int runs) {
         List<Cell> cells = new ArrayList<>();
-        for (DrawnPairs pairs : List.of(
-                DrawnPairs.quiet(0.4, 0, 0), DrawnPairs.quiet(0.4, 0.1, 0), DrawnPairs.quiet(0.1, 0.1, 0))) {
+        for (DrawnPairs pairs :
+                List.of(DrawnPairs.quiet(0.4, 0, 0), DrawnPairs.quiet(0.4, 0.1, 0), DrawnPairs.quiet(0.1, 0.1, 0))) {
             Summary lengths = Summary.of(pairs.runLengths(runs, 12));
             cells.add(new Cell(
                     "pairs to a false signal, " + pairs,

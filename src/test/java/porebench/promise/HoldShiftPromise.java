@@ -57,8 +57,7 @@ final class HoldShiftPromise implements Promise {
             List<AirPair> drawn = pairs.draw(pairs.before() + SEEN_WITHIN + LATER, random);
             int signal = DrawnPairs.toSignal(drawn);
             if (signal > pairs.before() && signal <= pairs.before() + SEEN_WITHIN) {
-                HoldShift shift =
-                        DrawnPairs.hold(drawn, signal + later).shift().orElseThrow();
+                HoldShift shift = DrawnPairs.hold(drawn, signal + later).shift().orElseThrow();
                 seen++;
                 hits += shift.low() <= truth && truth <= shift.high() ? 1 : 0;
             }

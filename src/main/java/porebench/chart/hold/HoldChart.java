@@ -215,7 +215,8 @@ final class HoldChart extends PlotDrawing {
 
     private void legend() {
         addLegendShape(data.isSimulated() ? PointLook.SIMULATED : PointLook.COUNTED, words.get("legend.hold-pair"));
-        if (data.points().stream().anyMatch(point -> point.on().isSignal() || point.on().isAverageBeyond())) {
+        if (data.points().stream()
+                .anyMatch(point -> point.on().isSignal() || point.on().isAverageBeyond())) {
             addLegendShape(
                     data.isSimulated() ? PointLook.SIMULATED_SIGNAL : PointLook.SIGNAL,
                     words.get("legend.hold-beyond"));

@@ -95,7 +95,8 @@ public final class RecallCommand extends BookCommand {
                 return CommandOutcome.refused(
                         Problem.error("mixId", "book.not-there", RecordKind.MIX.word(), String.valueOf(mixId)));
             }
-            return marked(book, done == null ? listed(book, custody.get(), named) : acted(book, custody.get(), done, named));
+            return marked(
+                    book, done == null ? listed(book, custody.get(), named) : acted(book, custody.get(), done, named));
         }
     }
 
@@ -103,9 +104,8 @@ public final class RecallCommand extends BookCommand {
         Optional<List<RegisterRow>> rows = mixId == null
                 ? Optional.of(LaboratoryStanding.of(book, here().progress()).rows(moment))
                 : Evidence.of(book, mixId).map(evidence -> List.of(RegisterRow.of(evidence, moment)));
-        return rows.map(some -> mixId == null
-                ? Custody.ofLaboratory(book, some, moment)
-                : Custody.of(book, some, moment));
+        return rows.map(
+                some -> mixId == null ? Custody.ofLaboratory(book, some, moment) : Custody.of(book, some, moment));
     }
 
     /** A list is written alone, and as PDF. */

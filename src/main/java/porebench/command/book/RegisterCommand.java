@@ -78,13 +78,16 @@ public final class RegisterCommand extends BookCommand {
             Optional<Problem> refused = write(book, moment, rows, alarms);
             return refused.isPresent()
                     ? CommandOutcome.refused(refused.get())
-                    : marked(book, CommandOutcome.done(new RegisterReport(day, alarms.marked(rows), alarms, holds, standing.coverage()), List.of()));
+                    : marked(
+                            book,
+                            CommandOutcome.done(
+                                    new RegisterReport(day, alarms.marked(rows), alarms, holds, standing.coverage()),
+                                    List.of()));
         }
     }
 
     /** Writes the register where that is wanted: as a PDF or as CSV, by the ending of the file's name. */
-    private Optional<Problem> write(
-            LabBook book, LocalDateTime moment, List<RegisterRow> rows, CardAlarms alarms) {
+    private Optional<Problem> write(LabBook book, LocalDateTime moment, List<RegisterRow> rows, CardAlarms alarms) {
         if (out == null) {
             return Optional.empty();
         }
@@ -227,9 +230,7 @@ public final class RegisterCommand extends BookCommand {
                             Integer.toString(rows.size())));
             if (alarms.cards() > 0) {
                 page.line(words().get(
-                                "register.alarm",
-                                Integer.toString(alarms.cards()),
-                                Integer.toString(alarms.mixes())));
+                                "register.alarm", Integer.toString(alarms.cards()), Integer.toString(alarms.mixes())));
             }
             page.gap();
             layout().table(page, rows);

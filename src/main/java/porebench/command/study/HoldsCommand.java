@@ -89,7 +89,8 @@ public final class HoldsCommand extends OneCommand {
             return marked(
                     book,
                     answer.value()
-                            .map(hold -> CommandOutcome.done(new MixHoldReport(text(), words(), shown()).of(hold), hold.notes()))
+                            .map(hold -> CommandOutcome.done(
+                                    new MixHoldReport(text(), words(), shown()).of(hold), hold.notes()))
                             .orElseGet(() -> CommandOutcome.refused(answer.problems())));
         }
     }

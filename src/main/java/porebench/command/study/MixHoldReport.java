@@ -46,8 +46,8 @@ final class MixHoldReport {
                         Integer.toString(one.spell().issue().revision()),
                         shown.exact(one.spell().issue().factorPercent()),
                         Dates.minute(one.spell().from())))
-                .line(one -> words.get(
-                        "holds.air-free", shown.fixed(one.airFree().kilogramsPerCubicMetre(), 1)));
+                .line(one ->
+                        words.get("holds.air-free", shown.fixed(one.airFree().kilogramsPerCubicMetre(), 1)));
         ReportLayout<MixHold> chart = HoldsReport.layout(text, words, shown).of(MixHold::hold);
         ReportLayout<Read> point = new ReportLayout<Read>(words, shown)
                 .text("readAt", one -> one.pair().reading().readAt().toString())

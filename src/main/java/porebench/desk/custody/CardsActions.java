@@ -57,14 +57,15 @@ final class CardsActions {
         }
         open = Commands.of(
                 texts.get("open"),
-                () -> model.chosen().stream().findFirst().ifPresent(card -> openMix.accept(card.print().mixId())));
+                () -> model.chosen().stream()
+                        .findFirst()
+                        .ifPresent(card -> openMix.accept(card.print().mixId())));
         print = Commands.of(texts.get("print"), () -> list(model::list, this::print));
         save = Commands.of(texts.get("save"), () -> list(model::list, this::save));
         carried = Commands.of(
                 texts.get("carried"),
                 () -> model.holderOfChosen()
-                        .ifPresent(holder ->
-                                list((now, head) -> model.carried(holder, now, head), this::save)));
+                        .ifPresent(holder -> list((now, head) -> model.carried(holder, now, head), this::save)));
     }
 
     /** Enables what can be done now. */
@@ -76,10 +77,7 @@ final class CardsActions {
 
     private void keep(CardStep.Act act) {
         if (model.can(act) && desk.tools().asker().person(page).isPresent()) {
-            model.keep(
-                    act,
-                    refreshed,
-                    failure -> desk.tools().asker().failure(page, texts.get("doing.keep"), failure));
+            model.keep(act, refreshed, failure -> desk.tools().asker().failure(page, texts.get("doing.keep"), failure));
         }
     }
 

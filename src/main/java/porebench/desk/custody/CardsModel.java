@@ -89,7 +89,8 @@ final class CardsModel {
 
     /** Says how many cards are out, with how many holders, and how many have to come back; nothing until it was looked up. */
     String sentence() {
-        return custody().map(now -> {
+        return custody()
+                .map(now -> {
                     List<HeldCard> out = now.out();
                     long holders = out.stream()
                             .flatMap(card -> card.place().holder().stream())
@@ -247,7 +248,8 @@ final class CardsModel {
         boolean names = act == CardStep.Act.HANDED_OUT || act == CardStep.Act.FOUND;
         Optional<CardHolder> holder =
                 names && !name.isBlank() ? Optional.of(new CardHolder(kind, name)) : Optional.empty();
-        List<String> cards = chosen().stream().map(card -> card.print().recordId()).toList();
+        List<String> cards =
+                chosen().stream().map(card -> card.print().recordId()).toList();
         // Since the cards were looked up time went on: what happened meanwhile is not still to come.
         Custody now = new Custody(desk.tools().now(), known.get().cards());
         Answer<List<CardStep>> answer =
@@ -267,8 +269,7 @@ final class CardsModel {
                             all.addAll(refused);
                             problems = all;
                             if (refused.isEmpty()) {
-                                told = texts.get(
-                                        "kept." + act.symbol(), Integer.toString(drafts.size()));
+                                told = texts.get("kept." + act.symbol(), Integer.toString(drafts.size()));
                                 remark = "";
                                 at = "";
                             }
@@ -279,9 +280,7 @@ final class CardsModel {
 
     /** Returns when it happened: what was typed, or now where nothing was; empty where that is no time. */
     private Optional<LocalDateTime> moment() {
-        return at.isBlank()
-                ? Optional.of(desk.tools().now().truncatedTo(ChronoUnit.MINUTES))
-                : Days.parseMoment(at);
+        return at.isBlank() ? Optional.of(desk.tools().now().truncatedTo(ChronoUnit.MINUTES)) : Days.parseMoment(at);
     }
 
     // The list on paper.

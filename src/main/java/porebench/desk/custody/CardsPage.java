@@ -57,10 +57,7 @@ public final class CardsPage implements Screen {
         actions = new CardsActions(model, panel, openMix, this::refresh);
         problems = new ProblemLines("cards.problems", desk.tools().problemText());
         views = Choices.of(
-                "cards.view",
-                List.of(CardsModel.View.values()),
-                view -> texts.get("view." + view.symbol()),
-                view -> {
+                "cards.view", List.of(CardsModel.View.values()), view -> texts.get("view." + view.symbol()), view -> {
                     model.show(view);
                     refresh();
                 });
@@ -147,7 +144,8 @@ public final class CardsPage implements Screen {
         JPanel line = line("[][][][][][]push[]");
         for (CardStep.Act act : CardStep.Act.values()) {
             line.add(Commands.button(
-                    "cards." + act.symbol(), Optional.ofNullable(actions.acts.get(act)).orElseThrow()));
+                    "cards." + act.symbol(),
+                    Optional.ofNullable(actions.acts.get(act)).orElseThrow()));
         }
         line.add(Commands.button("cards.open", actions.open));
         return line;

@@ -228,8 +228,8 @@ final class FactorActions {
                         texts.get("withdraw.action"),
                         out.isEmpty() ? question : question + " " + texts.get("cards.called-back", recall.names(out)),
                         texts.get("withdraw.act"))
-                .ifPresent(reason -> model.withdraw(
-                        reason, offering(refused -> report(texts.get("withdraw.refused"), refused))));
+                .ifPresent(reason ->
+                        model.withdraw(reason, offering(refused -> report(texts.get("withdraw.refused"), refused))));
     }
 
     /** Returns an outcome after which the list of cards to call back is offered, where the mix has any by then. */

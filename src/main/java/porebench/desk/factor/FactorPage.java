@@ -248,7 +248,8 @@ public final class FactorPage implements Screen {
                         desk.tools().numbers().show(issue.factorPercent())))
                 .orElse(texts.get("head.none")));
         cards.say(LookedCard.out(desk)
-                .map(out -> texts.get("cards.called-back", desk.tools().problemText().say(Holders.named(out))))
+                .map(out -> texts.get(
+                        "cards.called-back", desk.tools().problemText().say(Holders.named(out))))
                 .orElse(""));
         boolean isLarge = now.isUsable() || inForce.isEmpty();
         factor.putClientProperty("FlatLaf.styleClass", isLarge ? "number" : "doubtfulNumber");

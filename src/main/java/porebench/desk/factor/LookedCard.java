@@ -90,9 +90,10 @@ final class LookedCard {
     /** Returns the cards of the selected mix that are out, of whichever revision; empty where none is, or while they are looked up. */
     static Optional<List<HeldCard>> out(DeskModel desk) {
         return desk.selected()
-                .flatMap(mix -> desk.answer(new CardsNow()).map(found -> found.custody().out().stream()
-                        .filter(card -> card.print().mixId().equals(mix))
-                        .toList()))
+                .flatMap(mix -> desk.answer(new CardsNow())
+                        .map(found -> found.custody().out().stream()
+                                .filter(card -> card.print().mixId().equals(mix))
+                                .toList()))
                 .filter(cards -> !cards.isEmpty());
     }
 

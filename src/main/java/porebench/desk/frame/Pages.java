@@ -120,7 +120,13 @@ public record Pages(
                                                 DeterminationSection.both(
                                                         new RiskSection(desk, settings), new BudgetSection(desk))),
                                         settings)),
-                        late(desk, settings, "factor", "factor", "page.title", () -> new FactorPage(desk, ways::openCards))),
+                        late(
+                                desk,
+                                settings,
+                                "factor",
+                                "factor",
+                                "page.title",
+                                () -> new FactorPage(desk, ways::openCards))),
                 List.of(
                         late(
                                 desk,
@@ -153,13 +159,7 @@ public record Pages(
                                 "register",
                                 "register.title",
                                 () -> new RegisterPage(desk, openMix, settings)),
-                        late(
-                                desk,
-                                settings,
-                                "cards",
-                                "custody",
-                                "page.title",
-                                () -> new CardsPage(desk, openMix)),
+                        late(desk, settings, "cards", "custody", "page.title", () -> new CardsPage(desk, openMix)),
                         late(
                                 desk,
                                 settings,

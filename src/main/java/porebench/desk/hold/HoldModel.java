@@ -124,7 +124,10 @@ final class HoldModel {
         return charted()
                 .map(hold -> new HoldPlot(
                         points(hold),
-                        hold.hold().shift().map(shift -> OptionalInt.of(shift.from())).orElse(OptionalInt.empty()),
+                        hold.hold()
+                                .shift()
+                                .map(shift -> OptionalInt.of(shift.from()))
+                                .orElse(OptionalInt.empty()),
                         Hold.runLength(),
                         desk.isTraining()));
     }
@@ -134,8 +137,7 @@ final class HoldModel {
         for (int i = 0; i < hold.pairs().size(); i++) {
             MixHold.Pair pair = hold.pairs().get(i);
             HoldPoint on = hold.hold().points().get(i);
-            points.add(new HoldPlot.Point(
-                    pair.reading().readAt().toLocalDate().toString(), said(pair, on), on));
+            points.add(new HoldPlot.Point(pair.reading().readAt().toLocalDate().toString(), said(pair, on), on));
         }
         return points;
     }

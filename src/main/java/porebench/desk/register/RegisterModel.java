@@ -211,11 +211,8 @@ final class RegisterModel {
 
     /** Returns lines on view as they are without what is said of their cards, which the list says itself. */
     private List<RegisterRow> unmarked(List<RegisterRow> shown) {
-        Map<MixId, RegisterRow> plain =
-                desk.rows().stream().collect(Collectors.toMap(RegisterRow::mixId, row -> row));
-        return shown.stream()
-                .map(row -> plain.getOrDefault(row.mixId(), row))
-                .toList();
+        Map<MixId, RegisterRow> plain = desk.rows().stream().collect(Collectors.toMap(RegisterRow::mixId, row -> row));
+        return shown.stream().map(row -> plain.getOrDefault(row.mixId(), row)).toList();
     }
 
     /** Returns the name of a file for the register, without its ending. */

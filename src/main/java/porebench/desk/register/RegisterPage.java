@@ -47,9 +47,8 @@ public final class RegisterPage implements Screen {
     /** Where a mix without a factor stands when they are sorted by it. */
     private static final BigDecimal BELOW_ALL = BigDecimal.valueOf(-100);
 
-    private final JPanel panel = new JPanel(
-            new MigLayout(
-                    "insets 18 22 14 22, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[]4[]2[]4[]10[]8[grow,fill]10[]"));
+    private final JPanel panel = new JPanel(new MigLayout(
+            "insets 18 22 14 22, fill, wrap 1, hidemode 3", "[grow,fill,0::]", "[]4[]2[]4[]10[]8[grow,fill]10[]"));
     private final DeskModel desk;
     private final RegisterModel model;
     private final Texts texts;
@@ -192,7 +191,8 @@ public final class RegisterPage implements Screen {
     }
 
     private void setUpTable() {
-        // Views that are kept name columns by their numbers: columns that came later are the last ones, wherever they stand.
+        // Views that are kept name columns by their numbers: columns that came later are the last ones, wherever they
+        // stand.
         table.moveColumn(table.getColumnCount() - 2, CARDS_AT);
         table.onSelect(chosen -> chosen.ifPresent(row -> {
             model.choose(row.mixId());

@@ -136,10 +136,11 @@ final class SourcesModel extends RecordModel<Source> {
                             .orElse("")) {
                         case "CHANGED" ->
                             texts().get(
-                                            "source.touch.changed",
-                                            day,
-                                            Integer.toString(found.madeUntrue().size()),
-                                            Integer.toString(SourceTouch.cardsOut(found.madeUntrue())))
+                                                    "source.touch.changed",
+                                                    day,
+                                                    Integer.toString(
+                                                            found.madeUntrue().size()),
+                                                    Integer.toString(SourceTouch.cardsOut(found.madeUntrue())))
                                     + held(found.madeUntrue());
                         case "WITHDRAWN" ->
                             texts().get(
@@ -329,11 +330,11 @@ final class SourcesModel extends RecordModel<Source> {
         return touch().filter(found -> !found.madeUntrue().isEmpty()).map(found -> {
             List<TouchedMix> untrue = found.madeUntrue();
             return texts().get(
-                            "source.effects",
-                            found.story().id().text(),
-                            Days.show(found.looked()),
-                            Integer.toString(untrue.size()),
-                            Integer.toString(SourceTouch.cardsOut(untrue)))
+                                    "source.effects",
+                                    found.story().id().text(),
+                                    Days.show(found.looked()),
+                                    Integer.toString(untrue.size()),
+                                    Integer.toString(SourceTouch.cardsOut(untrue)))
                     + held(untrue);
         });
     }

@@ -25,10 +25,7 @@ public final class SourcesPage extends RecordPage<Source> {
      * @param openCards turns the window to cards, by the names of their records; without any to those that have to come back
      */
     public SourcesPage(
-            DeskModel desk,
-            Consumer<MixId> openMix,
-            Consumer<TrialId> openTrial,
-            Consumer<List<String>> openCards) {
+            DeskModel desk, Consumer<MixId> openMix, Consumer<TrialId> openTrial, Consumer<List<String>> openCards) {
         this(new SourcesModel(desk, texts(desk)), openMix, openTrial, openCards);
     }
 

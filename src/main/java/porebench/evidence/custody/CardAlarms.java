@@ -28,8 +28,9 @@ public record CardAlarms(Map<MixId, List<HeldCard>> byMix) {
     /** Returns the alarms of where the cards are. */
     public static CardAlarms of(Custody custody) {
         Map<MixId, List<HeldCard>> byMix = new TreeMap<>();
-        custody.toComeBack().forEach(card -> byMix.computeIfAbsent(card.print().mixId(), mix -> new ArrayList<>())
-                .add(card));
+        custody.toComeBack()
+                .forEach(card -> byMix.computeIfAbsent(card.print().mixId(), mix -> new ArrayList<>())
+                        .add(card));
         return new CardAlarms(byMix);
     }
 

@@ -1,7 +1,6 @@
 package porebench.evidence.hold;
 
 import java.time.LocalDateTime;
-import porebench.method.Dates;
 import porebench.method.Digits;
 import porebench.method.Problem;
 import porebench.method.hold.HoldShift;

@@ -39,8 +39,7 @@ public record HoldSpell(FactorIssue issue, LocalDateTime from, Begun begun, Stri
     /** Returns the time that a moment belongs to; empty where no factor is in force. */
     static Optional<HoldSpell> at(Evidence evidence, List<Version<MixDesign>> mixes, LocalDateTime moment) {
         return evidence.inForceAt(moment).map(issue -> {
-            HoldSpell spell = new HoldSpell(
-                    issue, issue.begins(), Begun.REVISION, Integer.toString(issue.revision()));
+            HoldSpell spell = new HoldSpell(issue, issue.begins(), Begun.REVISION, Integer.toString(issue.revision()));
             for (SourceStory story : evidence.stones()) {
                 SourcePeriod stone = story.on(moment.toLocalDate());
                 spell = spell.orLater(

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import porebench.method.Digits;
-import porebench.method.RoundingRule;
 import porebench.method.Texts;
 import porebench.method.hold.Hold;
 import porebench.method.hold.HoldShift;

@@ -78,8 +78,7 @@ public record LaboratoryHolds(Map<MixId, HoldRemark> remarks) {
     public List<RegisterRow> marked(Collection<RegisterRow> rows) {
         return rows.stream()
                 .map(row -> of(row.mixId())
-                        .map(remark -> row.lacking(Stream.concat(
-                                        Stream.of(remark.asProblem()), row.missing().stream())
+                        .map(remark -> row.lacking(Stream.concat(Stream.of(remark.asProblem()), row.missing().stream())
                                 .toList()))
                         .orElse(row))
                 .toList();

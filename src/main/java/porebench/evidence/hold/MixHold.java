@@ -35,13 +35,7 @@ import porebench.record.id.MixId;
  * @param earlier how many pairs stand before this time, since the revision in force
  */
 public record MixHold(
-        MixId mixId,
-        HoldSpell spell,
-        Density airFree,
-        List<Pair> pairs,
-        Hold hold,
-        int notCorrected,
-        int earlier) {
+        MixId mixId, HoldSpell spell, Density airFree, List<Pair> pairs, Hold hold, int notCorrected, int earlier) {
     private static final int DECIMALS = 1;
 
     public MixHold {

@@ -71,8 +71,7 @@ final class CustodyIntake {
             before.add((CardStep) there.get());
         }
         CardPrint card = (CardPrint) print.get();
-        List<Problem> problems =
-                new ArrayList<>(CardSteps.check(card, before, step, Moments.endOf(today)));
+        List<Problem> problems = new ArrayList<>(CardSteps.check(card, before, step, Moments.endOf(today)));
         if (step.act() == CardStep.Act.HANDED_OUT) {
             gone(card, before, step).ifPresent(problems::add);
         }

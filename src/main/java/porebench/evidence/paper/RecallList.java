@@ -80,8 +80,7 @@ public record RecallList(
         (which == Which.TO_COME_BACK ? custody.toComeBack() : custody.out())
                 .stream()
                         .filter(card -> only.isEmpty() || card.place().holder().equals(only))
-                        .forEach(card -> byHolder.computeIfAbsent(
-                                        card.place().holder(), any -> new ArrayList<>())
+                        .forEach(card -> byHolder.computeIfAbsent(card.place().holder(), any -> new ArrayList<>())
                                 .add(card));
         return new RecallList(
                 laboratory,

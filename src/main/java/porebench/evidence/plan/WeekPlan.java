@@ -190,15 +190,13 @@ public record WeekPlan(
             int out = cards.getOrDefault(row.mixId(), 0);
             asking.put(
                     row.mixId(),
-                    new Asking(
-                            row, need(row, out, holds), out, risks.getOrDefault(row.mixId(), LoadsAtRisk.UNKNOWN)));
+                    new Asking(row, need(row, out, holds), out, risks.getOrDefault(row.mixId(), LoadsAtRisk.UNKNOWN)));
         }
         return asking;
     }
 
     private static Optional<Need> need(RegisterRow row, int cardsOut, LaboratoryHolds holds) {
-        return Need.of(row.state(), cardsOut)
-                .or(() -> holds.of(row.mixId()).map(any -> Need.RECHECK_G));
+        return Need.of(row.state(), cardsOut).or(() -> holds.of(row.mixId()).map(any -> Need.RECHECK_G));
     }
 
     private static Map<MixId, PlannedTest> planned(

@@ -65,9 +65,7 @@ public record HoldShift(double percent, double low, double high, int from) {
         for (int place = 1; place <= signal - 2; place++) {
             before += differences[place - 1];
             double after = (total - before) / (count - place);
-            double parts = direction
-                    * (after - before / place)
-                    * Math.sqrt((double) place * (count - place) / count);
+            double parts = direction * (after - before / place) * Math.sqrt((double) place * (count - place) / count);
             if (place >= LEAST_BEFORE && parts > most) {
                 most = parts;
                 best = place;

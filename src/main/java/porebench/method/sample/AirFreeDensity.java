@@ -31,10 +31,7 @@ public final class AirFreeDensity {
     public static Answer<Density> of(Batch batch) {
         // All volumes are needed, wherever the volume of the batch itself comes from.
         Batch absolute = new Batch(
-                batch.constituents(),
-                new BatchVolume.FromConstituents(),
-                batch.targetAirPercent(),
-                batch.wetSieved());
+                batch.constituents(), new BatchVolume.FromConstituents(), batch.targetAirPercent(), batch.wetSieved());
         List<Problem> problems = new ArrayList<>(BatchCheck.problems(absolute).stream()
                 .filter(problem -> problem.severity() == Severity.ERROR)
                 .toList());
@@ -50,7 +47,8 @@ public final class AirFreeDensity {
         }
         if (Stream.of(Role.CEMENT, Role.WATER)
                 .anyMatch(role -> batch.constituents().stream()
-                        .noneMatch(one -> one.role() == role && one.mass().number().signum() > 0))) {
+                        .noneMatch(
+                                one -> one.role() == role && one.mass().number().signum() > 0))) {
             problems.add(Problem.error("constituents", "hold.not-whole"));
         }
         if (!problems.isEmpty()) {

@@ -153,7 +153,8 @@ public final class CardPage {
         if (card.wetSieved()) {
             blocks.add(words(note, words.say("card.wet-sieved")));
             // That they are not known stands in the code: it takes no room from what is.
-            for (String said : card.sievedAirs().isEmpty() ? List.<String>of() : CardText.sievedAirs(card, words.card())) {
+            for (String said :
+                    card.sievedAirs().isEmpty() ? List.<String>of() : CardText.sievedAirs(card, words.card())) {
                 blocks.add(words(new TextFit(Weight.REGULAR, tight ? 7 : 8, 5.5, width, 1), said));
             }
         }

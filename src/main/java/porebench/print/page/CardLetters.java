@@ -42,7 +42,9 @@ public final class CardLetters {
                         code,
                         card.mixId().text(),
                         lacking.stream()
-                                .map(one -> one + " (U+" + Integer.toHexString(one.codePointAt(0)).toUpperCase(Locale.ROOT) + ")")
+                                .map(one -> one + " (U+"
+                                        + Integer.toHexString(one.codePointAt(0))
+                                                .toUpperCase(Locale.ROOT) + ")")
                                 .collect(Collectors.joining(", "))));
     }
 
@@ -62,6 +64,8 @@ public final class CardLetters {
                         issue.takenOn().stream().flatMap(doubt -> Stream.of(doubt.by(), doubt.reason())))
                 .flatMap(texts -> texts)
                 .anyMatch(text -> !faces.lacking(text).isEmpty());
-        return isLacking ? Optional.of(words.say("card.not-shown", Character.toString(Faces.MISSING))) : Optional.empty();
+        return isLacking
+                ? Optional.of(words.say("card.not-shown", Character.toString(Faces.MISSING)))
+                : Optional.empty();
     }
 }

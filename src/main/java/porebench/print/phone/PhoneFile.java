@@ -123,10 +123,11 @@ public final class PhoneFile {
     /** Returns the air-free volumes that spread the air of a wet-sieved concrete, in millionths of a litre; none where none are known. */
     private static Json volumes(Optional<SievedAirs> airs) {
         Json written = new Json();
-        airs.map(SievedAirs::volumes).ifPresent(known -> written.text("passing", whole(known.passing()))
-                .text("total", whole(known.total()))
-                .text("held", whole(known.held()))
-                .text("mortar", whole(known.mortar())));
+        airs.map(SievedAirs::volumes)
+                .ifPresent(known -> written.text("passing", whole(known.passing()))
+                        .text("total", whole(known.total()))
+                        .text("held", whole(known.held()))
+                        .text("mortar", whole(known.mortar())));
         return written;
     }
 

@@ -29,7 +29,9 @@ public final class RecallPages extends PrintedSheet {
     private final Imprint imprint;
 
     public RecallPages(RecallList list, OpenPages leaves, Words words, Imprint imprint) throws IOException {
-        super(new Flow(leaves, words, words.say("recall.running-head", subject(list, words)), list.isTraining()), words);
+        super(
+                new Flow(leaves, words, words.say("recall.running-head", subject(list, words)), list.isTraining()),
+                words);
         this.list = list;
         this.imprint = imprint;
     }
@@ -61,9 +63,7 @@ public final class RecallPages extends PrintedSheet {
         small(
                 list.which() == RecallList.Which.OUT
                         ? words.say(
-                                "recall.count.out",
-                                Integer.toString(list.cards()),
-                                Integer.toString(list.toComeBack()))
+                                "recall.count.out", Integer.toString(list.cards()), Integer.toString(list.toComeBack()))
                         : words.say("recall.count.to-come-back", Integer.toString(list.cards())));
         flow.down(2);
         for (RecallList.Held held : list.holders()) {

@@ -33,7 +33,8 @@ class HoldPlotTest {
         Hold hold = Hold.of(pairs, 0.05);
         return new HoldPlot(
                 hold.points().stream()
-                        .map(point -> new HoldPlot.Point("2026-03-09", List.of(point.pair().name()), point))
+                        .map(point -> new HoldPlot.Point(
+                                "2026-03-09", List.of(point.pair().name()), point))
                         .toList(),
                 hold.shift().map(shift -> OptionalInt.of(shift.from())).orElse(OptionalInt.empty()),
                 Hold.runLength(),
@@ -67,9 +68,10 @@ class HoldPlotTest {
         assertThat(heights(differences.getDataset(PlotDrawing.LINES), 0))
                 .containsExactly(Double.NaN, 0.5, 0.5, Double.NaN, 6.0, 6.0);
         for (XYPlot part : parts) {
-            assertThat(part.getDomainMarkers(Layer.BACKGROUND)).singleElement().satisfies(marker -> assertThat(
-                            ((ValueMarker) marker).getValue())
-                    .isEqualTo(8.5));
+            assertThat(part.getDomainMarkers(Layer.BACKGROUND))
+                    .singleElement()
+                    .satisfies(marker ->
+                            assertThat(((ValueMarker) marker).getValue()).isEqualTo(8.5));
         }
         assertThat(PlotData.legend(differences))
                 .contains("reading with a density", "beyond its limit", "mean difference", "limits")
@@ -100,7 +102,8 @@ class HoldPlotTest {
         assertThat(chart.getSubtitles())
                 .filteredOn(TextTitle.class::isInstance)
                 .extracting(title -> ((TextTitle) title).getText())
-                .containsExactly("About once in 486 pairs chance alone gives a signal of the sums; more often where a pair is like the"
+                .containsExactly(
+                        "About once in 486 pairs chance alone gives a signal of the sums; more often where a pair is like the"
                                 + " one before it.");
     }
 
@@ -117,9 +120,11 @@ class HoldPlotTest {
         assertThat(PlotData.legend(differences)).contains("density doubted, left out (at the foot)");
         DataTable table = data.table();
         assertThat(table.rows()).hasSize(15);
-        assertThat(table.rows().get(14).get(table.heading().indexOf("density_doubted"))).isEqualTo("yes");
+        assertThat(table.rows().get(14).get(table.heading().indexOf("density_doubted")))
+                .isEqualTo("yes");
         assertThat(table.rows().get(14).get(table.heading().indexOf("score"))).isEmpty();
-        assertThat(table.rows().get(8).get(table.heading().indexOf("difference_pct_air"))).isEqualTo("5.5");
+        assertThat(table.rows().get(8).get(table.heading().indexOf("difference_pct_air")))
+                .isEqualTo("5.5");
         assertThat(table.rows().get(10).get(table.heading().indexOf("signal"))).isEqualTo("yes");
     }
 

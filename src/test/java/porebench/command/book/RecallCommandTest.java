@@ -13,8 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.command.LabFiles;
-import porebench.command.Terminal.Said;
 import porebench.command.Terminal;
+import porebench.command.Terminal.Said;
 import porebench.print.PageText;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
@@ -107,7 +107,10 @@ class RecallCommandTest {
         assertThat(said.out())
                 .contains("ALARM: cards still out whose factor no longer holds: 1 (mixes: 1)")
                 .contains("M-1: A card whose factor no longer holds is still out: truck 12 (M-1/r1/1).");
-        assertThat(folder.resolve("register.csv")).content().contains(",cards_to_come_back\r\n").endsWith(",1\r\n");
+        assertThat(folder.resolve("register.csv"))
+                .content()
+                .contains(",cards_to_come_back\r\n")
+                .endsWith(",1\r\n");
         recall("--card", "M-1/r1/1", "--done", "lost", "--remark", "blown off");
         assertThat(alarmed(lapsed, "--replace")).containsEntry("cards", 0).containsEntry("mixes", 0);
         assertThat(folder.resolve("register.csv")).content().endsWith(",0\r\n");
@@ -122,8 +125,9 @@ class RecallCommandTest {
         Said said = terminal.json(arguments.toArray(String[]::new));
         assertThat(said.codes()).isEmpty();
         Map<String, Object> alarm = (Map<String, Object>) said.json().get("cardsToComeBack");
-        assertThat(said.list("rows")).singleElement().satisfies(row -> assertThat(row)
-                .containsEntry("cardsToComeBack", alarm.get("cards")));
+        assertThat(said.list("rows"))
+                .singleElement()
+                .satisfies(row -> assertThat(row).containsEntry("cardsToComeBack", alarm.get("cards")));
         return alarm;
     }
 
@@ -176,7 +180,8 @@ class RecallCommandTest {
                 .doesNotContain("crew North");
         recall("--out", "out.pdf", "--all");
         assertThat(written("out.pdf"))
-                .contains("Cards out by who holds them", "Cards out: 2. Of these with a factor that no longer holds: 0.");
+                .contains(
+                        "Cards out by who holds them", "Cards out: 2. Of these with a factor that no longer holds: 0.");
         assertThat(recall("--out", "recall.csv").codes()).containsExactly("custody.list-ending");
         assertThat(recall("--out", "never.pdf", "--card", "M-1/r1/1", "--done", "returned")
                         .codes())

@@ -120,8 +120,9 @@ class HoldsCommandTest {
         Terminal terminal = new Terminal(folder);
         LabFiles.beginBook(folder, terminal);
         LabFiles.write(folder, "issues.csv", LabFiles.issue("2026-06-10", "2027-06-10"));
-        StringBuilder rows = new StringBuilder("reading_id,mix_id,read_at,truck,meter_id,gauge_pct,density,density_unit,"
-                + "temperature_c,remarks,kept_because,struck_because\n");
+        StringBuilder rows =
+                new StringBuilder("reading_id,mix_id,read_at,truck,meter_id,gauge_pct,density,density_unit,"
+                        + "temperature_c,remarks,kept_because,struck_because\n");
         for (int i = 0; i < gauges.length; i++) {
             rows.append(String.format(
                     Locale.ROOT,
@@ -235,7 +236,8 @@ class HoldsCommandTest {
     void refusesAMixThatIsNotThereAndOneWithoutAFactor() {
         Terminal terminal = new Terminal(folder);
         LabFiles.beginBook(folder, terminal);
-        assertThat(terminal.json("holds", "--book", "lab.book", "--mix-id", "M-9").codes())
+        assertThat(terminal.json("holds", "--book", "lab.book", "--mix-id", "M-9")
+                        .codes())
                 .containsExactly("book.not-there");
         Said said = terminal.json("holds", "--book", "lab.book", "--mix-id", "M-1");
         assertThat(said.status()).isEqualTo(1);
@@ -244,7 +246,10 @@ class HoldsCommandTest {
 
     @Test
     void aFileAndALabBookAtOnceAreWrongUsage() {
-        assertThat(with(rows(5)).run(line("--book", "lab.book", "--mix-id", "M-1")).status()).isEqualTo(2);
+        assertThat(with(rows(5))
+                        .run(line("--book", "lab.book", "--mix-id", "M-1"))
+                        .status())
+                .isEqualTo(2);
         assertThat(with(rows(5)).run("holds", "--pairs", "pairs.csv").status()).isEqualTo(2);
         assertThat(with(rows(5)).run("holds").status()).isEqualTo(2);
     }

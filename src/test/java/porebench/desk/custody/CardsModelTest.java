@@ -120,7 +120,8 @@ class CardsModelTest {
         assertThat(model.remark()).isEmpty();
         assertThat(model.rows()).isEmpty();
         assertThat(model.alarmWords()).isEmpty();
-        CardStep kept = book.latest(CardStep.class, "HG-101/r1/2/s2").orElseThrow().value();
+        CardStep kept =
+                book.latest(CardStep.class, "HG-101/r1/2/s2").orElseThrow().value();
         assertThat(kept.at()).isEqualTo(LocalDateTime.of(2026, 11, 25, 9, 0));
         assertThat(kept.by()).isEqualTo("M. Quist");
         assertThat(kept.remark()).isEqualTo("found behind the seat");
@@ -144,7 +145,8 @@ class CardsModelTest {
         model.name("Paving North");
         keep(model, CardStep.Act.HANDED_OUT);
         assertThat(model.told()).isEqualTo("Handed out: 2.");
-        assertThat(model.chosen()).allSatisfy(card -> assertThat(model.holderWords(card)).isEqualTo("crew Paving North"));
+        assertThat(model.chosen())
+                .allSatisfy(card -> assertThat(model.holderWords(card)).isEqualTo("crew Paving North"));
         assertThat(model.kind()).isEqualTo(CardHolder.Kind.CREW);
         assertThat(model.name()).isEqualTo("Paving North");
     }
@@ -210,7 +212,10 @@ class CardsModelTest {
         keep(model, CardStep.Act.RETURNED);
         assertThat(model.problems()).isNotEmpty();
         assertThat(model.told()).isEmpty();
-        assertThat(book.latest(CardStep.class, "HG-101/r2/1/s2").orElseThrow().value().act())
+        assertThat(book.latest(CardStep.class, "HG-101/r2/1/s2")
+                        .orElseThrow()
+                        .value()
+                        .act())
                 .isEqualTo(CardStep.Act.DESTROYED);
     }
 
@@ -219,12 +224,17 @@ class CardsModelTest {
         CardsModel model = model();
         model.choose(List.of("HG-101/r2/2", "HG-107/r1/1"));
         assertThat(model.holderOfChosen()).isEqualTo(CardHolder.parse("truck 4"));
-        assertThat(model.carried(CardHolder.parse("truck 4").orElseThrow(), model.custody().orElseThrow(), book.head())
+        assertThat(model.carried(
+                                CardHolder.parse("truck 4").orElseThrow(),
+                                model.custody().orElseThrow(),
+                                book.head())
                         .cards())
                 .isEqualTo(2);
-        assertThat(model.list(model.custody().orElseThrow(), book.head()).cards()).isEqualTo(8);
+        assertThat(model.list(model.custody().orElseThrow(), book.head()).cards())
+                .isEqualTo(8);
         model.show(CardsModel.View.TO_COME_BACK);
-        assertThat(model.list(model.custody().orElseThrow(), book.head()).cards()).isEqualTo(1);
+        assertThat(model.list(model.custody().orElseThrow(), book.head()).cards())
+                .isEqualTo(1);
         model.show(CardsModel.View.ALL);
         model.choose(List.of("HG-101/r2/2", "HG-101/r2/1"));
         assertThat(model.holderOfChosen()).as("two trucks").isEmpty();

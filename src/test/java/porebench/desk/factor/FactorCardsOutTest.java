@@ -75,9 +75,14 @@ class FactorCardsOutTest {
     @Test
     void whoHoldsTheCardsIsSaidBeforeAndTheListOfferedAfterwards() {
         withdraw("HG-107", true);
-        assertThat(questions).singleElement().satisfies(question -> assertThat(question)
-                .contains("Cards of this mix that are out: truck 4 (HG-107/r1/1), T. Alder (HG-107/r1/2)."));
-        assertThat(book.latest(FactorIssue.class, "HG-107/r2").orElseThrow().value().isIssue())
+        assertThat(questions)
+                .singleElement()
+                .satisfies(question -> assertThat(question)
+                        .contains("Cards of this mix that are out: truck 4 (HG-107/r1/1), T. Alder (HG-107/r1/2)."));
+        assertThat(book.latest(FactorIssue.class, "HG-107/r2")
+                        .orElseThrow()
+                        .value()
+                        .isIssue())
                 .isFalse();
         assertThat(asker.asked).contains("Cards to call back");
         assertThat(opened).containsExactly(List.of());

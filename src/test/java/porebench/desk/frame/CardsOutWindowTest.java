@@ -132,7 +132,10 @@ class CardsOutWindowTest {
         keys.strike(KeyEvent.VK_ENTER);
         String mix = EventThread.call(() -> String.valueOf(table().getValueAt(4, 0)));
         assertThat(EventThread.comes(() -> window.pages().isStep(window.current())
-                        && window.desk().selected().filter(one -> one.text().equals(mix)).isPresent()))
+                        && window.desk()
+                                .selected()
+                                .filter(one -> one.text().equals(mix))
+                                .isPresent()))
                 .isTrue();
         turnToCards();
         assertThat(EventThread.comes(() -> table().getSelectedRow() == 4)).isTrue();

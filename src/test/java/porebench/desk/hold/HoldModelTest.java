@@ -33,8 +33,9 @@ class HoldModelTest {
     void withoutADensityItSaysWhatIsWanted() {
         HoldModel model = new HoldModel(desk(Locale.ENGLISH).desk);
         assertThat(model.sentence())
-                .isEqualTo("No field reading since 2026-03-09 00:00 has a density beside it. Once crews write the density"
-                        + " down with the gauge, this says whether G still holds.");
+                .isEqualTo(
+                        "No field reading since 2026-03-09 00:00 has a density beside it. Once crews write the density"
+                                + " down with the gauge, this says whether G still holds.");
         assertThat(model.plot()).isEmpty();
         assertThat(model.reasons()).isEmpty();
         assertThat(model.notes()).isEmpty();
@@ -45,7 +46,8 @@ class HoldModelTest {
         HoldDesk one = desk(Locale.ENGLISH);
         HoldModel model = new HoldModel(one.desk);
         one.read(PairsBench.SHIFTED);
-        assertThat(model.sentence()).startsWith("Recheck G: air by the meter less air by density has changed by 5.50 % air");
+        assertThat(model.sentence())
+                .startsWith("Recheck G: air by the meter less air by density has changed by 5.50 % air");
         assertThat(model.reasons())
                 .containsExactly(
                         model.reasons().get(0),
@@ -64,7 +66,9 @@ class HoldModelTest {
                         "far out: it counts at the limit only");
         assertThat(model.subject()).isEqualTo("M-1");
         assertThat(model.pictureName()).isEqualTo("M-1-hold.png");
-        assertThat(one.desk.rows().get(0).state().isUsable()).as("the state stays").isTrue();
+        assertThat(one.desk.rows().get(0).state().isUsable())
+                .as("the state stays")
+                .isTrue();
     }
 
     @Test
@@ -73,7 +77,9 @@ class HoldModelTest {
         one.made.keep(List.of(PairsBench.reading("odd", "M-1", PairsBench.FIRST, 0, -2.5)));
         one.desk.refresh();
         HoldModel model = new HoldModel(one.desk);
-        assertThat(model.plot().orElseThrow().points().get(0).said()).last().isEqualTo("la densidad es dudosa: no cuenta");
+        assertThat(model.plot().orElseThrow().points().get(0).said())
+                .last()
+                .isEqualTo("la densidad es dudosa: no cuenta");
         assertThat(model.notes()).hasSize(1);
         assertThat(model.plot().orElseThrow().shiftFrom()).isEmpty();
     }

@@ -64,7 +64,8 @@ class HoldWindowTest {
     @Test
     void saysWhatIsWantedAndThenWhatThePairsSay() throws Exception {
         assertThat(said("hold.sentence")).startsWith("No field reading since");
-        assertThat(EventThread.call(() -> find(AbstractButton.class, "save.hold").isShowing()))
+        assertThat(EventThread.call(
+                        () -> find(AbstractButton.class, "save.hold").isShowing()))
                 .isFalse();
         EventThread.run(() -> made.read(PairsBench.SHIFTED));
         EventThread.settle();
@@ -73,7 +74,11 @@ class HoldWindowTest {
         Path file = folder.resolve("hold.csv");
         made.asker.filesToWrite.add(file);
         EventThread.run(() -> find(AbstractButton.class, "save.hold").doClick());
-        assertThat(Files.readAllLines(file)).hasSize(15).first().asString().startsWith("reading_id,on,by_meter_pct_air");
+        assertThat(Files.readAllLines(file))
+                .hasSize(15)
+                .first()
+                .asString()
+                .startsWith("reading_id,on,by_meter_pct_air");
         EventThread.run(Theme.DARK::apply);
         EventThread.settle();
         assertThat(said("hold.sentence")).startsWith("Recheck G: ");

@@ -191,7 +191,8 @@ class ForecastModelTest {
         mix.constituents().type(0, MixColumns.SOURCE, "S-3");
         DraftEffects.Shown shown = new DraftEffects(mix).shown();
         assertThat(shown.words())
-                .endsWith("Of its cards, 1 are out and 1 were saved as files. Who holds them: nobody named (T-2/r1/1).");
+                .endsWith(
+                        "Of its cards, 1 are out and 1 were saved as files. Who holds them: nobody named (T-2/r1/1).");
         assertThat(shown.why()).extracting(Problem::code).containsExactly("draft.source-out", "draft.source-in");
         assertThat(mixDesk.book.latest(MixDesign.class, "T-2").orElseThrow().number())
                 .isEqualTo(1);

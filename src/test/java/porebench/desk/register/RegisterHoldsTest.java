@@ -29,7 +29,8 @@ class RegisterHoldsTest {
         assertThat(row.state()).isEqualTo(FactorState.IN_FORCE);
         assertThat(model.recheckWords(row)).isEqualTo("5.50 (4.23 to 6.77)");
         assertThat(model.recheckSize(row)).isBetween(5.49, 5.51);
-        assertThat(model.missingWords(row)).startsWith("Recheck G: air by the meter less air by density has changed by 5.50");
+        assertThat(model.missingWords(row))
+                .startsWith("Recheck G: air by the meter less air by density has changed by 5.50");
         model.want(Wanted.ATTENTION);
         assertThat(model.rows()).hasSize(1);
         made.made.close();

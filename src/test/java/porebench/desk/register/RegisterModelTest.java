@@ -48,9 +48,7 @@ class RegisterModelTest {
         assertThat(model.cardWords(row)).isEqualTo("1 to come back");
         assertThat(model.missingWords(row)).contains("truck 7 (HG-101/r1/2)");
         RegisterList printed = model.list(model.rows(), model.alarms(), book.head());
-        assertThat(printed.lines().get(0).missing())
-                .as("said once")
-                .containsOnlyOnce(model.missingWords(row));
+        assertThat(printed.lines().get(0).missing()).as("said once").containsOnlyOnce(model.missingWords(row));
         assertThat(RegisterTable.of(printed).rows().get(0)).endsWith("1");
         model.want(Wanted.ATTENTION);
         assertThat(model.rows()).extracting(one -> one.mixId().text()).contains("HG-101");

@@ -112,7 +112,9 @@ class CardAlarmsTest {
 
     @Test
     void saysOfManyHowManyMoreThereAre() {
-        assertThat(said(alarms(Holders.MOST_NAMED), ENGLISH)).contains("(M-1/r1/6).").doesNotContain("more");
+        assertThat(said(alarms(Holders.MOST_NAMED), ENGLISH))
+                .contains("(M-1/r1/6).")
+                .doesNotContain("more");
         assertThat(said(alarms(Holders.MOST_NAMED + 3), ENGLISH)).contains("(M-1/r1/6), 3 more.");
         assertThatIllegalArgumentException().isThrownBy(() -> Holders.named(List.of()));
     }
@@ -123,11 +125,12 @@ class CardAlarmsTest {
         RegisterRow lapsed = row("M-1", FactorState.LAPSED, List.of(other));
         RegisterRow holds = row("M-2", FactorState.IN_FORCE, List.of(other));
         CardAlarms alarms = alarms(2);
-        assertThat(alarms.marked(List.of(lapsed, holds))).satisfiesExactly(
-                marked -> assertThat(marked.missing())
-                        .extracting(Problem::code)
-                        .containsExactly("register.cards-still-out", "register.no-factor-in-force"),
-                unmarked -> assertThat(unmarked).isEqualTo(holds));
+        assertThat(alarms.marked(List.of(lapsed, holds)))
+                .satisfiesExactly(
+                        marked -> assertThat(marked.missing())
+                                .extracting(Problem::code)
+                                .containsExactly("register.cards-still-out", "register.no-factor-in-force"),
+                        unmarked -> assertThat(unmarked).isEqualTo(holds));
         assertThat(CardAlarms.NONE.marked(lapsed)).isEqualTo(lapsed);
     }
 
@@ -143,7 +146,12 @@ class CardAlarmsTest {
     void theLabBookIsAskedForRevisionsOnlyWhereACardIsOfAnother() {
         LabBook book = new MemoryLabBook(Books.CLOCK);
         CardPrint second = new CardPrint(
-                new MixId("M-1"), 2, 1, "a6", CardPrint.PRINTER, Optional.of(DAY.plusDays(6).atTime(8, 0)));
+                new MixId("M-1"),
+                2,
+                1,
+                "a6",
+                CardPrint.PRINTER,
+                Optional.of(DAY.plusDays(6).atTime(8, 0)));
         Books.keep(
                 book,
                 Samples.source("S-1", Role.FINE, "1"),
@@ -166,13 +174,11 @@ class CardAlarmsTest {
                 Optional.empty(),
                 List.of());
         Custody custody = Custody.of(book, List.of(inForce), NOW);
-        assertThat(custody.toComeBack())
-                .singleElement()
-                .satisfies(card -> {
-                    assertThat(card.print().recordId()).isEqualTo("M-1/r1/1");
-                    assertThat(card.standing()).isEqualTo(CardStanding.SUPERSEDED);
-                    assertThat(card.since()).contains(DAY.plusDays(5).atStartOfDay());
-                });
+        assertThat(custody.toComeBack()).singleElement().satisfies(card -> {
+            assertThat(card.print().recordId()).isEqualTo("M-1/r1/1");
+            assertThat(card.standing()).isEqualTo(CardStanding.SUPERSEDED);
+            assertThat(card.since()).contains(DAY.plusDays(5).atStartOfDay());
+        });
         assertThat(custody.byName().get("M-1/r2/1").standing()).isEqualTo(CardStanding.HOLDS);
     }
 }

@@ -25,10 +25,10 @@ class HoldTextTest {
     @Test
     void saysEveryVerdict() {
         assertThat(TEXT.say(hold(PairsBench.SHIFTED)))
-                .startsWith("Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % interval 4.23 to"
-                        + " 6.77) since R-9.");
-        assertThat(TEXT.say(hold(0, 0, 0, 0, 0, 0, 0, 0)))
-                .isEqualTo("No lasting shift in 8 pairs: G holds so far.");
+                .startsWith(
+                        "Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % interval 4.23 to"
+                                + " 6.77) since R-9.");
+        assertThat(TEXT.say(hold(0, 0, 0, 0, 0, 0, 0, 0))).isEqualTo("No lasting shift in 8 pairs: G holds so far.");
         assertThat(TEXT.say(hold(0))).isEqualTo("1 pairs are charted; nothing is said from fewer than 8.");
         assertThat(TEXT.say(hold(PairsBench.QUIET)))
                 .isEqualTo("No lasting shift in 14 pairs, but they scatter too much to show half a step of G.");

@@ -95,9 +95,10 @@ class MixHoldTest {
         assertThat(remark.shift().low()).isCloseTo(4.2290258, within(1e-5));
         assertThat(remark.since()).isEqualTo(PairsBench.FIRST.plusDays(8));
         assertThat(ProblemText.in(Locale.ENGLISH, ZoneOffset.UTC).say(remark.asProblem()))
-                .isEqualTo("Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % interval 4.23 to"
-                        + " 6.77) since 2026-03-17, by 14 pairs. G, a density or a mass of the mix may have changed; only a"
-                        + " test tells.");
+                .isEqualTo(
+                        "Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % interval 4.23 to"
+                                + " 6.77) since 2026-03-17, by 14 pairs. G, a density or a mass of the mix may have changed; only a"
+                                + " test tells.");
     }
 
     @Test
@@ -278,7 +279,8 @@ class MixHoldTest {
             assertThat(correcting.of(outcome.reading()).map(one -> one.revision() + " " + one.airPercent()))
                     .as(outcome.reading().recordId())
                     .isEqualTo(outcome.air()
-                            .map(air -> air.issue().revision() + " " + air.airPercent().doubleValue()));
+                            .map(air -> air.issue().revision() + " "
+                                    + air.airPercent().doubleValue()));
         }
     }
 

@@ -15,8 +15,8 @@ import porebench.method.Place;
 import porebench.method.Problem;
 import porebench.method.Role;
 import porebench.record.CardPrint;
-import porebench.record.CardStep.Act;
 import porebench.record.CardStep;
+import porebench.record.CardStep.Act;
 import porebench.record.FactorIssue;
 import porebench.record.Kept;
 import porebench.record.SampleCards;
@@ -86,7 +86,9 @@ class CustodyIntakeTest {
         LocalDate last = issue.recheckBy();
         int days = (int) TODAY.until(last, ChronoUnit.DAYS);
         assertThat(codes(handedOut(days, ""), last)).isEmpty();
-        assertThat(codes(handedOut(days, ""), last.plusDays(5))).as("it held then").isEmpty();
+        assertThat(codes(handedOut(days, ""), last.plusDays(5)))
+                .as("it held then")
+                .isEmpty();
         assertThat(codes(handedOut(days + 1, ""), last.plusDays(5)))
                 .containsExactly("custody.factor-gone-without-remark");
         assertThat(codes(handedOut(days + 1, "taken unasked"), last.plusDays(5)))
@@ -115,8 +117,7 @@ class CustodyIntakeTest {
                 Samples.mix("M-1", "S-1", "S-2"),
                 Samples.determination("M-1/1", "M-1"));
         Books.keep(book, issue);
-        FactorState state =
-                Evidence.of(book, issue.mixId()).orElseThrow().stateOn(TODAY);
+        FactorState state = Evidence.of(book, issue.mixId()).orElseThrow().stateOn(TODAY);
         assertThat(state.isUsable()).isFalse();
         know(issue);
         know(SampleCards.printed("M-1", 1));

@@ -60,9 +60,7 @@ class RecallListTest {
     private static List<String> holders(RecallList list) {
         return list.holders().stream()
                 .map(held -> held.holder().map(CardHolder::text).orElse("?") + " "
-                        + held.cards().stream()
-                                .map(one -> one.print().number())
-                                .toList())
+                        + held.cards().stream().map(one -> one.print().number()).toList())
                 .toList();
     }
 

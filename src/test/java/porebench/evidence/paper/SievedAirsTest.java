@@ -30,13 +30,15 @@ class SievedAirsTest {
     @Test
     void tellsBothAirsOfEveryReading() {
         SievedAirs airs = SievedCards.airs().orElseThrow();
-        assertThat(airs.rows()).hasSize(98).first().satisfies(first -> assertThat(first.reading())
-                .isEqualByComparingTo("0.3"));
+        assertThat(airs.rows())
+                .hasSize(98)
+                .first()
+                .satisfies(first -> assertThat(first.reading()).isEqualByComparingTo("0.3"));
         assertThat(row(airs, "6.3")).containsExactly("6.0", "5.4", "8.7");
-        assertThat(airs.lowest()).hasValueSatisfying(row -> assertThat(row.reading())
-                .isEqualByComparingTo("4.8"));
-        assertThat(airs.highest()).hasValueSatisfying(row -> assertThat(row.reading())
-                .isEqualByComparingTo("7.8"));
+        assertThat(airs.lowest())
+                .hasValueSatisfying(row -> assertThat(row.reading()).isEqualByComparingTo("4.8"));
+        assertThat(airs.highest())
+                .hasValueSatisfying(row -> assertThat(row.reading()).isEqualByComparingTo("7.8"));
         assertThat(row(airs, "4.8")).containsExactly("4.5", "4.1", "6.6");
         assertThat(row(airs, "7.8")).containsExactly("7.5", "6.8", "10.8");
     }
@@ -46,7 +48,10 @@ class SievedAirsTest {
                 .filter(one -> one.reading().compareTo(new BigDecimal(reading)) == 0)
                 .findFirst()
                 .orElseThrow();
-        return List.of(row.sieved().toString(), row.fullMixture().toString(), row.mortar().toString());
+        return List.of(
+                row.sieved().toString(),
+                row.fullMixture().toString(),
+                row.mortar().toString());
     }
 
     @Test
@@ -56,7 +61,8 @@ class SievedAirsTest {
                 .containsExactly(
                         "At reading 4.8: full mixture 4.1 %, mortar 6.6 %.",
                         "At reading 7.8: full mixture 6.8 %, mortar 10.8 %.");
-        assertThat(CardText.of(CARD.spreading(SievedCards.airs()), english)).contains("At reading 7.8: full mixture 6.8 %");
+        assertThat(CardText.of(CARD.spreading(SievedCards.airs()), english))
+                .contains("At reading 7.8: full mixture 6.8 %");
         CardWords german = CardWords.in(PaperLanguage.of(Locale.GERMAN));
         assertThat(CardText.sievedAirs(CARD.spreading(SievedCards.airs()), german))
                 .first()

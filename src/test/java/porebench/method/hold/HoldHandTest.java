@@ -56,7 +56,8 @@ class HoldHandTest {
         HoldShift shift = up.shift().orElseThrow();
         assertThat(shift.from()).isEqualTo(8);
         assertThat(shift.percent()).isCloseTo(5.5, within(1e-12));
-        // s2 = (8 x 0.25 + 6 x 0.25) / 12 = 0.2916667; error 0.5400617 sqrt(1/8 + 1/6) = 0.2916667; t(12) = 2.178813, twice.
+        // s2 = (8 x 0.25 + 6 x 0.25) / 12 = 0.2916667; error 0.5400617 sqrt(1/8 + 1/6) = 0.2916667; t(12) = 2.178813,
+        // twice.
         assertThat(shift.low()).isCloseTo(5.5 - 1.2709742, within(1e-6));
         assertThat(shift.high()).isCloseTo(5.5 + 1.2709742, within(1e-6));
         Hold down = hold(0.05, -1, 0, -1, 0, -1, 0, -1, 0, -5.5, -6.5, -5.5, -6.5, -5.5, -6.5);
@@ -120,8 +121,8 @@ class HoldHandTest {
         assertThat(shift.from()).isEqualTo(12);
         assertThat(shift.percent()).isCloseTo(3.5, within(1e-12));
         // Of three pairs, the doubted one among them, the index counts all and the means none of it.
-        List<AirPair> pairs = new ArrayList<>(
-                hold.points().stream().map(HoldPoint::pair).toList());
+        List<AirPair> pairs =
+                new ArrayList<>(hold.points().stream().map(HoldPoint::pair).toList());
         pairs.add(3, new AirPair("odd", 5, -40));
         HoldShift beside = Hold.of(pairs, 0.05).shift().orElseThrow();
         assertThat(beside.from()).isEqualTo(13);
@@ -142,9 +143,9 @@ class HoldHandTest {
     @Test
     void aChangeHasThreePairsUpToTheSignal() {
         Hold hold = hold(0.05, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 3, 3, 60);
-        assertThat(hold.signals()).singleElement().satisfies(point -> assertThat(
-                        point.pair().name())
-                .isEqualTo("R-15"));
+        assertThat(hold.signals())
+                .singleElement()
+                .satisfies(point -> assertThat(point.pair().name()).isEqualTo("R-15"));
         assertThat(hold.shift().orElseThrow().from()).isEqualTo(12);
     }
 }

@@ -68,7 +68,9 @@ class HoldRunLengthTest {
         double[][] cases = {{0.1, 258}, {0.2, 152}, {0.4, 64}};
         for (double[] one : cases) {
             double seen = new Drawn(one[0], 0, 0).runLength(runs, 21);
-            assertThat(seen).as("correlation %s", one[0]).isCloseTo(one[1], withinPercentage(3 + 400 / Math.sqrt(runs)));
+            assertThat(seen)
+                    .as("correlation %s", one[0])
+                    .isCloseTo(one[1], withinPercentage(3 + 400 / Math.sqrt(runs)));
         }
     }
 

@@ -23,7 +23,13 @@ class AirFreeDensityHandTest {
     private static final Constituent STONE = of(Role.COARSE, "1080", MoistureState.SSD, "", "", "2.7", "50");
 
     private static Constituent of(
-            Role role, String mass, MoistureState state, String absorption, String moisture, String density, String held) {
+            Role role,
+            String mass,
+            MoistureState state,
+            String absorption,
+            String moisture,
+            String density,
+            String held) {
         return new Constituent(
                 role.symbol(),
                 role,
@@ -95,7 +101,8 @@ class AirFreeDensityHandTest {
     @Test
     void whatIsMissingIsNamed() {
         Constituent noDensity = of(Role.FINE, "780", MoistureState.SSD, "", "", "", "0");
-        assertThat(codes(batch(false, CEMENT, WATER, noDensity, STONE))).containsExactly("mix.relative-density-missing");
+        assertThat(codes(batch(false, CEMENT, WATER, noDensity, STONE)))
+                .containsExactly("mix.relative-density-missing");
         Constituent noAbsorption = of(Role.FINE, "780", MoistureState.OVEN_DRY, "", "3", "2.6", "0");
         assertThat(codes(batch(false, CEMENT, WATER, noAbsorption, STONE)))
                 .containsExactly("mix.absorption-missing-for-volume");

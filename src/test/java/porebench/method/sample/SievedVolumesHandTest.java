@@ -55,7 +55,11 @@ class SievedVolumesHandTest {
                 .as("a relative density is not known")
                 .isEmpty();
         assertThat(SievedVolumes.of(sieved(
-                        CEMENT, WATER, SAND, STONE, MixLine.coarse("9 kg").dense("2.7").in(MoistureState.OVEN_DRY))))
+                        CEMENT,
+                        WATER,
+                        SAND,
+                        STONE,
+                        MixLine.coarse("9 kg").dense("2.7").in(MoistureState.OVEN_DRY))))
                 .as("oven-dry stone needs no absorption: its own volume counts")
                 .isPresent();
     }

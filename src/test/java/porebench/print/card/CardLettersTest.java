@@ -25,21 +25,25 @@ class CardLettersTest {
     void aPictureInTheConditionsIsNoCard(Paper paper) {
         FactorCard card = Cards.under(Cards.usual(), "Only for " + LORRY + " pumped, " + LORRY + " not \u4e2d placed");
         assertThatThrownBy(() -> Presses.pdf(card, paper, Locale.ENGLISH))
-                .isInstanceOfSatisfying(OutputRefused.class, refused -> assertThat(refused.problems())
-                        .containsExactly(Problem.error(
-                                "conditions",
-                                "card.conditions-not-shown",
-                                "TW-214",
-                                LORRY + " (U+1F69A), \u4e2d (U+4E2D)")));
+                .isInstanceOfSatisfying(
+                        OutputRefused.class,
+                        refused -> assertThat(refused.problems())
+                                .containsExactly(Problem.error(
+                                        "conditions",
+                                        "card.conditions-not-shown",
+                                        "TW-214",
+                                        LORRY + " (U+1F69A), \u4e2d (U+4E2D)")));
     }
 
     @Test
     void neitherIsOneInTheNameOfTheMix() {
         FactorCard card = Cards.named("Lab", "M-" + LORRY, "title", "pit", 1);
         assertThatThrownBy(() -> Presses.pdf(card, Paper.A6, Locale.ENGLISH))
-                .isInstanceOfSatisfying(OutputRefused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::code)
-                        .containsExactly("card.mix-not-shown"));
+                .isInstanceOfSatisfying(
+                        OutputRefused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::code)
+                                .containsExactly("card.mix-not-shown"));
     }
 
     /** Accents that are typed apart, spaces and marks of direction are no characters that a typeface lacks. */

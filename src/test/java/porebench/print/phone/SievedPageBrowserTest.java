@@ -43,8 +43,7 @@ class SievedPageBrowserTest {
 
     private void open(FactorCard card) throws IOException {
         browser.open(Files.write(
-                folder.resolve("page.html"),
-                PhoneFile.of(PhonePage.of(card, Profiles.standard()), Locale.ENGLISH)));
+                folder.resolve("page.html"), PhoneFile.of(PhonePage.of(card, Profiles.standard()), Locale.ENGLISH)));
     }
 
     private static String said(String id) {

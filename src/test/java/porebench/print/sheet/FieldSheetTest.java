@@ -54,9 +54,11 @@ class FieldSheetTest {
     void charactersThatTheTypefaceLacksAreRefusedOrSaid() {
         FactorCard card = Cards.under(Cards.usual(), "Only by \uD83D\uDE9A");
         assertThatThrownBy(() -> text(card, Locale.ENGLISH))
-                .isInstanceOfSatisfying(OutputRefused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::code)
-                        .containsExactly("card.conditions-not-shown"));
+                .isInstanceOfSatisfying(
+                        OutputRefused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::code)
+                                .containsExactly("card.conditions-not-shown"));
         assertThat(text(Cards.named("Lab", "M-1", "\u4e2d", "pit", 1), Locale.ENGLISH))
                 .contains("stands for a character");
     }
