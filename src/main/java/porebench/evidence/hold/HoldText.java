@@ -45,7 +45,10 @@ public final class HoldText {
         };
     }
 
-    /** Says what the sentence rests on: how often the chart errs, and which shift it can tell. */
+    /**
+     * Says what the sentence rests on: how often the chart errs, which shift it can tell, and of a shift below the scatter that its interval
+     * promises less.
+     */
     public List<String> reasons(Hold hold) {
         List<String> reasons = new ArrayList<>();
         reasons.add(words.get("reason.false-alarm", number(Hold.runLength(), 0)));
@@ -58,6 +61,10 @@ public final class HoldText {
                                 Hold.PAIRS_TO_TELL,
                                 percent(hold.halfStep()),
                                 number(hold.pairsForHalfStep().orElseThrow(), 0)));
+        hold.shift()
+                .filter(shift -> Math.abs(shift.percent()) < hold.spread().orElse(0))
+                .ifPresent(small ->
+                        reasons.add(words.get("reason.small-shift", percent(hold.spread().orElseThrow()))));
         return reasons;
     }
 

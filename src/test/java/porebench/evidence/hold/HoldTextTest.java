@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.ResourceBundle;
 import org.junit.jupiter.api.Test;
 import porebench.method.hold.AirPair;
 import porebench.method.hold.Hold;
+import porebench.method.hold.HoldShift;
 
 /** What is said of pairs, word for word; the shift is worked in HoldHandTest. */
 class HoldTextTest {
@@ -29,7 +32,7 @@ class HoldTextTest {
                         "Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % interval 4.23 to"
                                 + " 6.77) since R-9.");
         assertThat(TEXT.say(hold(0, 0, 0, 0, 0, 0, 0, 0))).isEqualTo("No lasting shift in 8 pairs: G holds so far.");
-        assertThat(TEXT.say(hold(0))).isEqualTo("1 pairs are charted; nothing is said from fewer than 8.");
+        assertThat(TEXT.say(hold(0))).isEqualTo("Pairs charted: 1; nothing is said from fewer than 8.");
         assertThat(TEXT.say(hold(PairsBench.QUIET)))
                 .isEqualTo("No lasting shift in 14 pairs, but they scatter too much to show half a step of G.");
     }
@@ -48,6 +51,25 @@ class HoldTextTest {
                 .contains("ha cambiado 5,50 % de aire");
     }
 
+    /** Where a shift is below the scatter its interval promises less than it says, as the simulation in docs/variability.md shows. */
+    @Test
+    void aShiftBelowTheScatterSaysThatItIsLikelyOverstated() {
+        Hold large = hold(PairsBench.SHIFTED);
+        assertThat(TEXT.reasons(large)).noneMatch(reason -> reason.contains("overstated"));
+        Hold small = new Hold(
+                large.points(),
+                OptionalDouble.of(0.4),
+                0.05,
+                Optional.of(new HoldShift(-0.39, -0.6, -0.1, 3)));
+        assertThat(TEXT.reasons(small)).last().asString().contains("scatter, 0.40 % air", "overstated");
+        Hold wide = new Hold(
+                large.points(),
+                OptionalDouble.of(0.4),
+                0.05,
+                Optional.of(new HoldShift(-0.4, -0.6, -0.1, 3)));
+        assertThat(TEXT.reasons(wide)).noneMatch(reason -> reason.contains("overstated"));
+    }
+
     @Test
     void everyTextIsSaid() {
         assertThat(ResourceBundle.getBundle("porebench.evidence.hold.hold", Locale.ROOT)
@@ -59,6 +81,7 @@ class HoldTextTest {
                         "verdict.cannot-tell",
                         "reason.false-alarm",
                         "reason.tellable",
-                        "reason.nothing-told");
+                        "reason.nothing-told",
+                        "reason.small-shift");
     }
 }
