@@ -92,6 +92,14 @@ final class DecisionPanel {
                         made -> texts.get("decision.choice."
                                 + made.decision().figures().verdict().symbol())),
                 new ShownColumn<DecisionModel.Made>(
+                                texts.get("decision.margin"),
+                                80,
+                                made -> desk.tools()
+                                        .numbers()
+                                        .show(made.decision().figures().margin()))
+                        .number()
+                        .sortedBy(made -> made.decision().figures().margin()),
+                new ShownColumn<DecisionModel.Made>(
                                 texts.get("decision.on"),
                                 90,
                                 made -> Days.show(made.decision().decidedOn()))

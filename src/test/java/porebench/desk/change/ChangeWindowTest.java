@@ -114,11 +114,15 @@ class ChangeWindowTest {
         assertThat(EventThread.call(() ->
                         find(JTable.class, "change.decisions").getValueAt(0, 1).toString()))
                 .contains("test 2 more");
+        assertThat(EventThread.call(() ->
+                        find(JTable.class, "change.decisions").getValueAt(0, 3).toString()))
+                .as("the margin with which it was made: half a step of 0.1 %")
+                .isEqualTo("0.05");
         EventThread.run(() -> made.laboratory.trials("M-1/2", "M-1", TimeBook.START.plusDays(70), 0.8));
         EventThread.run(made.desk::refresh);
         EventThread.settle();
         assertThat(EventThread.call(() ->
-                        find(JTable.class, "change.decisions").getValueAt(0, 6).toString()))
+                        find(JTable.class, "change.decisions").getValueAt(0, 7).toString()))
                 .contains("came in: compare again");
     }
 
