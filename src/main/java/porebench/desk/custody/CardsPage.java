@@ -103,11 +103,13 @@ public final class CardsPage implements Screen {
     }
 
     private JComponent bar(DeskModel desk) {
-        JPanel bar = line("[]6[]12[0:260:320,fill]push[]6[]6[]");
+        JPanel bar = line("[]6[]12[grow]");
         bar.add(Form.label(texts.get("view"), views));
         bar.add(views, "wmin 120");
-        bar.add(new FilterLine(table.component(), desk.tools().locale()).component(), "wmin 0");
-        bar.add(Commands.button("cards.carried", actions.carried));
+        bar.add(
+                new FilterLine(table.component(), desk.tools().locale()).component(),
+                "wmin 140, wmax 320, growx, wrap");
+        bar.add(Commands.button("cards.carried", actions.carried), "spanx, split 3");
         bar.add(Commands.button("cards.print", actions.print));
         bar.add(Commands.button("cards.save", actions.save));
         return bar;

@@ -86,7 +86,7 @@ final class RegisterBar {
         JPanel second = line("[0:260:320,fill]12[grow,fill,0:0:]12[]6[]6[]");
         second.add(filter.component(), "wmin 0");
         second.add(told, "wmin 0");
-        second.add(Commands.button("register.cards", actions.cards));
+        second.add(Commands.button("register.manyCards", actions.cards));
         second.add(Commands.button("register.print", actions.print));
         second.add(Commands.button("register.save", actions.save));
         bar.setOpaque(false);

@@ -91,7 +91,7 @@ class CardsWindowTest {
     }
 
     private void askForCards() throws Exception {
-        Keys.bringTo(() -> named("register.cards"));
+        Keys.bringTo(() -> named("register.manyCards"));
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> dialog("ask").isPresent())).isTrue();
     }

@@ -1,6 +1,7 @@
 package porebench.desk.frame.rail;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
@@ -47,8 +48,10 @@ import porebench.record.id.MixId;
 public final class MixRail {
     private static final String STYLE = "FlatLaf.styleClass";
 
+    private static final int ENTRY_HEIGHT = 19;
+
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 10 10 8 6, fillx, wrap 1", "[grow,fill]", "[]6[]6[grow,fill]6[]2[]"));
+            new JPanel(new MigLayout("insets 10 10 8 6, fillx, wrap 1", "[grow,fill]", "[]4[]4[grow,fill]3[]0[]"));
     private final ShownMixes shown = new ShownMixes();
     private final JList<RegisterRow> list = new JList<>(shown) {
         private static final long serialVersionUID = 1L;
@@ -263,7 +266,8 @@ public final class MixRail {
         entry.putClientProperty(STYLE, "entry");
         entry.addActionListener(event -> openRegister.accept(page));
         entries.add(entry);
-        registerGrid.add(entry, "wmin 0");
+        // As low as its words allow: each row of registers is one mix less on view.
+        registerGrid.add(entry, "wmin 0, h " + UIScale.scale(ENTRY_HEIGHT) + "!");
     }
 
     /** Shows the mixes as they stand, and which of them or which register is on view. */
