@@ -88,7 +88,7 @@ class RecheckCommandTest {
         assertThat(terminal.run("register", "--book", "lab.book", "--out", "r.csv")
                         .status())
                 .isZero();
-        assertThat(Files.readAllLines(folder.resolve("r.csv")).get(1)).endsWith("," + '"' + SAID + '"');
+        assertThat(Files.readAllLines(folder.resolve("r.csv")).get(1)).endsWith("," + '"' + SAID + '"' + ",0");
         Said plan = terminal.json("plan", "--book", "lab.book");
         assertThat(plan.list("tests").get(0))
                 .containsEntry("need", "no-longer-holds")

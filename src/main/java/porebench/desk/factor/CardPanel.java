@@ -63,6 +63,7 @@ final class CardPanel extends JPanel {
         savePdf = Commands.button("factor.savePdf", actions.savePdf);
         print = Commands.button("factor.print", actions.print);
         preview.setName("factor.preview");
+        printed.setName("factor.printed");
         buttons.add(paper);
         buttons.add(savePdf, "skip 1");
         buttons.add(print);

@@ -63,8 +63,8 @@ public final class HoldText {
                                 number(hold.pairsForHalfStep().orElseThrow(), 0)));
         hold.shift()
                 .filter(shift -> Math.abs(shift.percent()) < hold.spread().orElse(0))
-                .ifPresent(small ->
-                        reasons.add(words.get("reason.small-shift", percent(hold.spread().orElseThrow()))));
+                .ifPresent(small -> reasons.add(
+                        words.get("reason.small-shift", percent(hold.spread().orElseThrow()))));
         return reasons;
     }
 

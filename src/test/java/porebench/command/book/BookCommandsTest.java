@@ -230,7 +230,7 @@ class BookCommandsTest {
         Said before = terminal.json("register", "--book", "lab.book");
         assertThat(before.status()).isZero();
         assertThat(before.json())
-                .containsOnlyKeys("on", "counts", "coverage", "rows", "problems")
+                .containsOnlyKeys("on", "counts", "cardsToComeBack", "coverage", "rows", "problems")
                 .containsEntry("on", "2026-07-01");
         assertThat(before.list("rows").get(0))
                 .containsOnlyKeys(
@@ -255,6 +255,8 @@ class BookCommandsTest {
                         "lastTrialOn",
                         "withoutFactorSince",
                         "missing",
+                        "cardsToComeBack",
+                        "recheckG",
                         "due")
                 .containsEntry("state", "no factor")
                 .containsEntry("factorPercent", null)
@@ -296,7 +298,7 @@ class BookCommandsTest {
         assertThat(lines.get(0))
                 .isEqualTo(
                         "mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
-                                + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions,group_id,tested_mix_id,expanded_u_pct,coverage_factor,due");
+                                + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions,group_id,tested_mix_id,expanded_u_pct,coverage_factor,due,cards_to_come_back");
         assertThat(lines.get(1)).startsWith("M-1,Plain,,lapsed,0.4,1,2026-06-10,2027-06-10,3,");
         assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10.; ");
         assertThat(lines).hasSize(2);

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,14 @@ class FieldFilesWindowTest {
         return Named.in(window.current().component(), JButton.class, name);
     }
 
+    /** The window is closed only when what left is on view: a reading under way would find the lab book closed. */
+    private void isSaid(String words) throws Exception {
+        assertThat(EventThread.comes(() -> Named.in(window.current().component(), JLabel.class, "factor.printed")
+                        .getText()
+                        .contains(words)))
+                .isTrue();
+    }
+
     private void press(String mix, String name) throws Exception {
         EventThread.run(() -> window.openMix(new MixId(mix)));
         EventThread.run(() -> window.turnTo(window.pages().named("factor").orElseThrow()));
@@ -66,6 +75,7 @@ class FieldFilesWindowTest {
         press("HG-101", "factor.fieldSheet");
         assertThat(EventThread.comes(() -> Files.exists(sheet))).isTrue();
         assertThat(Files.readAllBytes(sheet)).startsWith('%', 'P', 'D', 'F');
+        isSaid("saved as a file: 2");
         assertThat(asker.asked).containsSequence(List.of("Phone page...")).contains("Field sheet...");
     }
 
@@ -82,5 +92,6 @@ class FieldFilesWindowTest {
         press("HG-103", "factor.phonePage");
         assertThat(EventThread.comes(() -> Files.exists(page))).isTrue();
         assertThat(Files.readString(page)).contains("\"state\":\"lapsed\"");
+        isSaid("marked copies: 1");
     }
 }

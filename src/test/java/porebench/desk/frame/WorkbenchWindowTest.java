@@ -72,7 +72,7 @@ class WorkbenchWindowTest {
 
     @Test
     void everyPageOfEveryMixShows() throws Exception {
-        assertThat(window.pages().all()).extracting(Page::name).hasSize(16).doesNotHaveDuplicates();
+        assertThat(window.pages().all()).extracting(Page::name).hasSize(18).doesNotHaveDuplicates();
         for (MixId mix : demo.desk.rows().stream().map(row -> row.mixId()).toList()) {
             EventThread.run(() -> window.openMix(mix));
             visitAllPages();

@@ -57,16 +57,10 @@ class HoldTextTest {
         Hold large = hold(PairsBench.SHIFTED);
         assertThat(TEXT.reasons(large)).noneMatch(reason -> reason.contains("overstated"));
         Hold small = new Hold(
-                large.points(),
-                OptionalDouble.of(0.4),
-                0.05,
-                Optional.of(new HoldShift(-0.39, -0.6, -0.1, 3)));
+                large.points(), OptionalDouble.of(0.4), 0.05, Optional.of(new HoldShift(-0.39, -0.6, -0.1, 3)));
         assertThat(TEXT.reasons(small)).last().asString().contains("scatter, 0.40 % air", "overstated");
-        Hold wide = new Hold(
-                large.points(),
-                OptionalDouble.of(0.4),
-                0.05,
-                Optional.of(new HoldShift(-0.4, -0.6, -0.1, 3)));
+        Hold wide =
+                new Hold(large.points(), OptionalDouble.of(0.4), 0.05, Optional.of(new HoldShift(-0.4, -0.6, -0.1, 3)));
         assertThat(TEXT.reasons(wide)).noneMatch(reason -> reason.contains("overstated"));
     }
 

@@ -129,4 +129,20 @@ class FieldIntakeTest {
         Intake.Result moved = checkAt(SampleReadings.AT, at("r3", 0), at("r1", 1));
         assertThat(moved.problems()).extracting(Problem::code).containsOnly("import.new-version");
     }
+
+    /** A load of today, of the day before and of three days before stand in the lab book: each is met by a second one of the same file. */
+    @Test
+    void aSecondOneOfALoadIsRefusedOnEveryDayOfAFile() {
+        bench.book.keep(
+                checkAt(SampleReadings.AT, at("r1", 0), at("r2", -60 * 24), at("r3", -60 * 24 * 3))
+                        .drafts(),
+                "R. Vale",
+                "imported");
+        Intake.Result later = checkAt(
+                SampleReadings.AT, at("r4", 0), at("r5", -60 * 24), at("r6", -60 * 24 * 2), at("r7", -60 * 24 * 3));
+        assertThat(later.problems())
+                .extracting(Problem::code)
+                .containsExactly("field.twice", "field.twice", "field.twice");
+        assertThat(later.drafts()).extracting(draft -> draft.value().recordId()).containsExactly("r6");
+    }
 }
