@@ -49,7 +49,7 @@ final class HoldChart extends PlotDrawing {
         });
         legend();
         sayIfSimulated(data.isSimulated());
-        explainAbove(words.get("hold.run-length", words.wholeNumbers().format(Math.round(data.runLength()))));
+        explainAbove(words.get("note.hold-run-length", words.wholeNumbers().format(Math.round(data.runLength()))));
         return chart(pairs(), differences, sums, average);
     }
 
@@ -209,7 +209,7 @@ final class HoldChart extends PlotDrawing {
 
     private void label(XYPlot plot, int from) {
         ValueMarker said = new ValueMarker(from + 0.5, look.text(), dashes());
-        label(said, words.get("hold.shift"), from > data.points().size() / 2, 0);
+        label(said, words.get("note.hold-shift"), from > data.points().size() / 2, 0);
         plot.addDomainMarker(said, Layer.FOREGROUND);
     }
 

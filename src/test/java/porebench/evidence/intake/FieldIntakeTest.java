@@ -130,16 +130,14 @@ class FieldIntakeTest {
         assertThat(moved.problems()).extracting(Problem::code).containsOnly("import.new-version");
     }
 
-    /** A load of today, of the day before and of three days before stand in the lab book: each is met by a second one of the same file. */
+    /** Loads of three days stand in the lab book: each is met by a second one of the same file. */
     @Test
     void aSecondOneOfALoadIsRefusedOnEveryDayOfAFile() {
+        int day = 60 * 24;
+        LocalDateTime now = SampleReadings.AT.plusDays(4);
         bench.book.keep(
-                checkAt(SampleReadings.AT, at("r1", 0), at("r2", -60 * 24), at("r3", -60 * 24 * 3))
-                        .drafts(),
-                "R. Vale",
-                "imported");
-        Intake.Result later = checkAt(
-                SampleReadings.AT, at("r4", 0), at("r5", -60 * 24), at("r6", -60 * 24 * 2), at("r7", -60 * 24 * 3));
+                checkAt(now, at("r1", 0), at("r2", day), at("r3", 3 * day)).drafts(), "R. Vale", "imported");
+        Intake.Result later = checkAt(now, at("r4", 0), at("r5", day), at("r6", 2 * day), at("r7", 3 * day));
         assertThat(later.problems())
                 .extracting(Problem::code)
                 .containsExactly("field.twice", "field.twice", "field.twice");
