@@ -33,11 +33,7 @@ public final class RecallOffer {
 
     /** Asks where the cards are now and hands those of a mix that are out on. */
     public void withOut(MixId mix, Consumer<List<HeldCard>> then) {
-        desk.ask(
-                new CardsNow(),
-                found -> then.accept(found.custody().out().stream()
-                        .filter(card -> card.print().mixId().equals(mix))
-                        .toList()));
+        desk.ask(new CardsOfMix(mix), then);
     }
 
     /** Says who holds some cards, of which there is at least one. */
@@ -64,17 +60,24 @@ public final class RecallOffer {
         });
     }
 
-    /** Offers to say to whom a card goes that was printed for a crew. */
-    public void afterPrinting(CardPrint print) {
-        if (print.way() == CardPrint.Way.HANDED_OUT
+    /** Offers to say to whom the copies of a card go that were printed for a crew, the first one first. */
+    public void afterPrinting(List<CardPrint> prints) {
+        if (prints.stream().allMatch(print -> print.way() == CardPrint.Way.HANDED_OUT)
                 && desk.tools()
                         .asker()
-                        .confirm(
-                                over.get(),
-                                texts.get("printed.title"),
-                                texts.get("printed.question", print.recordId()),
-                                texts.get("printed.act"))) {
-            openCards.accept(List.of(print.recordId()));
+                        .confirm(over.get(), texts.get("printed.title"), question(prints), texts.get("printed.act"))) {
+            openCards.accept(prints.stream().map(CardPrint::recordId).toList());
         }
+    }
+
+    private String question(List<CardPrint> prints) {
+        String first = prints.get(0).recordId();
+        return prints.size() == 1
+                ? texts.get("printed.question", first)
+                : texts.get(
+                        "printed.question.copies",
+                        Integer.toString(prints.size()),
+                        first,
+                        prints.get(prints.size() - 1).recordId());
     }
 }

@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import javax.swing.JPanel;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,15 +77,26 @@ class RecallOfferTest {
     @Test
     void ofACardOnPaperItIsAskedToWhomItGoesAndOfAFileNot() {
         MixId mix = new MixId("HG-101");
-        offer.afterPrinting(new CardPrint(mix, 2, 4, "a6", CardPrint.toFile(Path.of("card.pdf"), false)));
-        offer.afterPrinting(new CardPrint(mix, 2, 4, "a6", CardPrint.toPrinter(true)));
+        offer.afterPrinting(List.of(new CardPrint(mix, 2, 4, "a6", CardPrint.toFile(Path.of("card.pdf"), false))));
+        offer.afterPrinting(List.of(new CardPrint(mix, 2, 4, "a6", CardPrint.toPrinter(true))));
         assertThat(asker.asked).isEmpty();
         CardPrint paper = new CardPrint(mix, 2, 4, "a6", CardPrint.toPrinter(false));
-        offer.afterPrinting(paper);
+        offer.afterPrinting(List.of(paper));
         assertThat(asker.asked).containsExactly("To whom does the card go?");
         assertThat(opened).isEmpty();
         asker.confirmations.add(true);
-        offer.afterPrinting(paper);
+        offer.afterPrinting(List.of(paper));
         assertThat(opened).containsExactly(List.of("HG-101/r2/4"));
+    }
+
+    /** Of three copies all three are chosen, so that none stays with nobody. */
+    @Test
+    void ofSeveralCopiesAllAreAskedFor() {
+        asker.confirmations.add(true);
+        offer.afterPrinting(IntStream.rangeClosed(4, 6)
+                .mapToObj(copy -> new CardPrint(new MixId("HG-101"), 2, copy, "a6", CardPrint.toPrinter(false)))
+                .toList());
+        assertThat(asker.asked).containsExactly("To whom does the card go?");
+        assertThat(opened).containsExactly(List.of("HG-101/r2/4", "HG-101/r2/5", "HG-101/r2/6"));
     }
 }

@@ -304,7 +304,7 @@ final class FactorActions {
                                 report(
                                         texts.get(known.value().isPresent() ? "card.marked-title" : "card.refused"),
                                         known.problems());
-                                known.value().map(CardHandout.Handed::print).ifPresent(recall::afterPrinting);
+                                known.value().map(CardHandout.Handed::prints).ifPresent(recall::afterPrinting);
                             });
                         },
                         failure -> {

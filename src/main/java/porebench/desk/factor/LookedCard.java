@@ -2,7 +2,7 @@ package porebench.desk.factor;
 
 import java.util.List;
 import java.util.Optional;
-import porebench.desk.CardsNow;
+import porebench.desk.CardsOfMix;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
@@ -86,17 +86,12 @@ final class LookedCard {
         }
     }
 
-    /** Asks for the cards of a mix that left the laboratory. */
     /** Returns the cards of the selected mix that are out, of whichever revision; empty where none is, or while they are looked up. */
     static Optional<List<HeldCard>> out(DeskModel desk) {
-        return desk.selected()
-                .flatMap(mix -> desk.answer(new CardsNow())
-                        .map(found -> found.custody().out().stream()
-                                .filter(card -> card.print().mixId().equals(mix))
-                                .toList()))
-                .filter(cards -> !cards.isEmpty());
+        return desk.selected().flatMap(mix -> desk.answer(new CardsOfMix(mix))).filter(cards -> !cards.isEmpty());
     }
 
+    /** Asks for the cards of a mix that left the laboratory. */
     private record PrintsOf(MixId mix) implements Question<List<Version<CardPrint>>> {
         @Override
         public List<Version<CardPrint>> answer(Reading seen) {
