@@ -19,8 +19,9 @@ public final class PageText extends PDFTextStripper {
     private final List<Run> runs = new ArrayList<>();
     private final StringBuilder across = new StringBuilder();
 
-    /** Glyphs that follow each other on one line. */
-    public record Run(int page, String text, double left, double right, double baseline, double size) {
+    /** Glyphs that follow each other on one line; the size of their type in points. */
+    public record Run(
+            int page, String text, double left, double right, double baseline, double size, boolean bold) {
         double top() {
             return baseline - ASCENT * size;
         }
@@ -81,6 +82,7 @@ public final class PageText extends PDFTextStripper {
         double left = glyph.getXDirAdj();
         double right = left + glyph.getWidthDirAdj();
         double size = glyph.getYScale();
+        boolean bold = glyph.getFont().getName().contains("Bold");
         Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
         boolean goesOn = last != null
                 && last.page == getCurrentPageNo()
@@ -89,9 +91,9 @@ public final class PageText extends PDFTextStripper {
         if (goesOn) {
             runs.set(
                     runs.size() - 1,
-                    new Run(last.page, last.text + glyph.getUnicode(), last.left, right, last.baseline, size));
+                    new Run(last.page, last.text + glyph.getUnicode(), last.left, right, last.baseline, size, bold));
         } else {
-            runs.add(new Run(getCurrentPageNo(), glyph.getUnicode(), left, right, glyph.getYDirAdj(), size));
+            runs.add(new Run(getCurrentPageNo(), glyph.getUnicode(), left, right, glyph.getYDirAdj(), size, bold));
         }
         super.processTextPosition(glyph);
     }
