@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import porebench.evidence.Evidence;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
-import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Profile;
@@ -100,9 +99,8 @@ public final class CardHandout {
                 wish, wish.paper().symbol(), file, (card, profile) -> press.ready(card, wish.paper(), locale, file));
     }
 
-    /** Writes a card to a file in languages of its own: one, or two side by side. */
-    public Answer<Handed> toFile(Wish wish, List<PaperLanguage> languages, OutputFile file) {
-        CardLook look = new CardLook(wish.paper().card().orElseThrow(), languages, Optional.empty(), 1);
+    /** Writes a card to a file with a look of its own, whatever paper is wished for. */
+    public Answer<Handed> toFile(Wish wish, CardLook look, OutputFile file) {
         return toFile(
                 wish, look.form(), file, (card, profile) -> press.ready(List.of(card), look, file, Progress.UNHEARD));
     }

@@ -103,6 +103,29 @@ class LastingPdfTest {
         }
     }
 
+    @Test
+    void soAreCardsWithAChartOnTheirBacks() throws Exception {
+        CardLook look = new CardLook(
+                CardSize.A6,
+                List.of(PaperLanguage.FRENCH, PaperLanguage.SPANISH_AMERICAS),
+                Optional.of(CardLook.Sheet.A4),
+                CardLook.ALL,
+                true);
+        Path file = folder.resolve("charts.pdf");
+        List<FactorCard> cards = List.of(
+                Cards.usual(),
+                Cards.card("-0.35", "6.0", "1.5", "0.05", "10"),
+                Cards.in(CardState.LAPSED, Cards.training("0.3", true)));
+        try (Waiting waiting = Presses.PRESS.ready(cards, look, new OutputFile(file, false), Progress.UNHEARD)) {
+            waiting.release();
+        }
+        byte[] pdf = Files.readAllBytes(file);
+        assertThat(broken(pdf)).isEmpty();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(4);
+        }
+    }
+
     /** The validator is no rubber stamp: without what is said of it the same document is none. */
     @Test
     void aDocumentThatSaysNothingOfItselfIsNone() throws Exception {

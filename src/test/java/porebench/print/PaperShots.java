@@ -6,14 +6,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import porebench.evidence.CardState;
+import porebench.evidence.paper.CardLook;
+import porebench.evidence.paper.CardSize;
+import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
 import porebench.port.OutputFile;
 import porebench.port.OutputRefused;
 import porebench.port.Paper;
+import porebench.port.Waiting;
+import porebench.record.book.Progress;
 
 /** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
 final class PaperShots {
@@ -28,9 +35,34 @@ final class PaperShots {
                     write(folder, card, paper, locale);
                 }
             }
+            for (CardSize size : CardSize.values()) {
+                charts(folder, size, List.of(PaperLanguage.of(locale)), Optional.empty());
+            }
             for (Map.Entry<String, Printed> sheet : sheets().entrySet()) {
                 write(folder, sheet, Paper.A4, locale);
             }
+        }
+        List<PaperLanguage> both = List.of(PaperLanguage.ENGLISH, PaperLanguage.SPANISH_SPAIN);
+        for (CardSize size : List.of(CardSize.A6, CardSize.CARD_4X6, CardSize.HALF_LETTER)) {
+            charts(folder, size, both, Optional.empty());
+            charts(folder, size, List.of(PaperLanguage.ENGLISH), Optional.of(CardLook.Sheet.A4));
+        }
+    }
+
+    /** Writes cards with a chart on their back: a usual one, one with a negative factor, a training card that lapsed. */
+    private static void charts(
+            Path folder, CardSize size, List<PaperLanguage> languages, Optional<CardLook.Sheet> sheet) {
+        CardLook look = new CardLook(size, languages, sheet, CardLook.ALL, true);
+        String name = "chart-" + look.form().replace(' ', '-') + "-" + languages.get(0).symbol() + ".pdf";
+        List<FactorCard> cards = List.of(
+                Cards.usual(),
+                Cards.typeA(Cards.card("-0.35", "6.0", "1.5", "0.05", "10")),
+                Cards.in(CardState.LAPSED, Cards.training("1.25", true)));
+        OutputFile file = OutputFile.replacing(folder.resolve(name));
+        try (Waiting waiting = Presses.PRESS.ready(cards, look, file, Progress.UNHEARD)) {
+            waiting.release();
+        } catch (OutputRefused refused) {
+            System.out.println(name + ": " + refused.say(Locale.ENGLISH));
         }
     }
 

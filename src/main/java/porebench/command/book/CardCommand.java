@@ -12,6 +12,7 @@ import porebench.command.reply.Ports;
 import porebench.command.reply.Report;
 import porebench.command.reply.TextPage;
 import porebench.command.reply.WhereTo;
+import porebench.evidence.paper.CardLook;
 import porebench.method.Answer;
 import porebench.port.CardHandout;
 import porebench.port.Paper;
@@ -37,6 +38,9 @@ public final class CardCommand extends BookCommand {
     @Mixin
     private final CardLanguages languages = new CardLanguages();
 
+    @Option(names = "--chart")
+    private boolean chart;
+
     @Option(names = "--marked")
     private boolean marked;
 
@@ -52,13 +56,15 @@ public final class CardCommand extends BookCommand {
         if (languages.problem().isPresent()) {
             return CommandOutcome.refused(languages.problem().get());
         }
+        CardLook look = new CardLook(
+                paper.card().orElseThrow(), languages.chosen(here()), Optional.empty(), 1, chart);
         try (LabBook book = open()) {
             String name = who.name(here());
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());
             Answer<CardHandout.Handed> answer = handout.toFile(
                     new CardHandout.Wish(
                             mixId, Optional.empty(), paper, marked, here().now(), name, words().get("card.why")),
-                    languages.chosen(here()),
+                    look,
                     whereTo.file(out));
             CommandOutcome outcome = answer.value()
                     .map(handed -> CommandOutcome.done(new CardReport(handed), answer.problems()))

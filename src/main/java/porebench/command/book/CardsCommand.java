@@ -55,6 +55,9 @@ public final class CardsCommand extends BookCommand {
     @Option(names = "--per-sheet", paramLabel = "<n>")
     private @Nullable Integer perSheet;
 
+    @Option(names = "--chart")
+    private boolean chart;
+
     @Mixin
     private final Keeper who = new Keeper();
 
@@ -81,7 +84,8 @@ public final class CardsCommand extends BookCommand {
                 paper.card().orElseThrow(),
                 languages.chosen(here()),
                 Optional.ofNullable(sheet),
-                perSheet == null ? CardLook.ALL : perSheet);
+                perSheet == null ? CardLook.ALL : perSheet,
+                chart);
         CardChoice choice = new CardChoice(mixIds, Optional.ofNullable(plant), recall);
         try (LabBook book = open()) {
             Answer<List<CardHandout.Handed>> answer = new CardBatch(

@@ -16,8 +16,11 @@ import porebench.quantity.Symbolic;
  * @param languages one language, or two
  * @param sheet the sheet on which cards are laid out; empty for a page of its own for each
  * @param perSheet the most cards on a sheet, at least 1; fewer where no more fit
+ * @param chart whether the back has an alignment chart of reading, G and air ({@link CardChart}); backs then follow on a page of
+ *     their own
  */
-public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet) {
+public record CardLook(
+        CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet, boolean chart) {
     /** As many as fit. */
     public static final int ALL = 1000;
 
@@ -29,6 +32,16 @@ public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sh
                 || languages.stream().distinct().count() < languages.size()) {
             throw new IllegalArgumentException("languages must be one or two different ones, but is " + languages);
         }
+    }
+
+    /** Cards without a chart. */
+    public CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sheet> sheet, int perSheet) {
+        this(size, languages, sheet, perSheet, false);
+    }
+
+    /** Returns this look with an alignment chart on the back, or without one. */
+    public CardLook withChart(boolean wanted) {
+        return new CardLook(size, languages, sheet, perSheet, wanted);
     }
 
     /** A sheet that a printer takes; sides in millimetres, the short one first. */
@@ -67,12 +80,12 @@ public record CardLook(CardSize size, List<PaperLanguage> languages, Optional<Sh
         return new CardLook(size, List.of(language), Optional.empty(), 1);
     }
 
-    /** Returns what is recorded as the paper of such a card: its size, two languages by their tags, the sheet it is cut from. */
+    /** Returns what is recorded as the paper of such a card: its size, two languages by their tags, the chart on its back, the sheet it is cut from. */
     public String form() {
         String both = languages.size() == 1
                 ? ""
                 : languages.stream().map(PaperLanguage::symbol).collect(Collectors.joining("+", " ", ""));
-        return size.symbol() + both + sheet.map(one -> " on " + one.symbol()).orElse("");
+        return size.symbol() + both + (chart ? " with chart" : "") + sheet.map(one -> " on " + one.symbol()).orElse("");
     }
 
     /** Returns how many faces of this size lie side by side: front and back of a wallet card, otherwise the languages. */

@@ -32,6 +32,14 @@ public enum CardSize implements Symbolic {
         return symbol;
     }
 
+    /**
+     * Returns how many times as large everything on it is as on an A6 card, in quarters: a larger card is an A6 card with larger
+     * type, so that it is read from farther.
+     */
+    public double enlargement() {
+        return Math.max(1, Math.floor(widthMillimetres / CARD_4X6.widthMillimetres * 4) / 4);
+    }
+
     /** Returns the width in millimetres. */
     public double widthMillimetres() {
         return widthMillimetres;

@@ -28,8 +28,9 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
      * @param reading the gauge reading, in % air
      * @param air the air content reported for it, in % air
      * @param passes whether the load passes
+     * @param step the step to which that air is reported, in % air
      */
-    public record Row(BigDecimal reading, BigDecimal air, boolean passes) {}
+    public record Row(BigDecimal reading, BigDecimal air, boolean passes, BigDecimal step) {}
 
     /**
      * Computes the table for a mix.
@@ -60,11 +61,12 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
         for (BigDecimal reading = BigDecimal.ZERO.setScale(division.scale());
                 reading.compareTo(scaleTop) <= 0;
                 reading = reading.add(division)) {
-            BigDecimal air = AirContent.of(reading, factor, division, profile)
+            AirContent content = AirContent.of(reading, factor, division, profile)
                     .value()
-                    .orElseThrow()
-                    .reported();
-            rows.add(new Row(reading, air, air.compareTo(low) >= 0 && air.compareTo(high) <= 0));
+                    .orElseThrow();
+            BigDecimal air = content.reported();
+            boolean passes = air.compareTo(low) >= 0 && air.compareTo(high) <= 0;
+            rows.add(new Row(reading, air, passes, content.rule().step()));
         }
         List<BigDecimal> passing =
                 rows.stream().filter(Row::passes).map(Row::reading).toList();

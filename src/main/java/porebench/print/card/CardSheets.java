@@ -3,15 +3,18 @@ package porebench.print.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.util.Matrix;
+import porebench.evidence.paper.CardChart;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.CardSize;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PaperLanguage;
+import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.port.OutputRefused;
 import porebench.print.page.CardLetters;
@@ -23,16 +26,13 @@ import porebench.print.page.Words;
 /** Lays cards out in a document: each on a page of its own, or as many as fit on a sheet, with crosses to cut by. */
 public final class CardSheets implements AutoCloseable {
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
-    /** 2 mm: shorter than the margin of any card, so that a cross never touches what is printed. */
-    private static final double ARM = 2 * POINTS_PER_MILLIMETRE;
-
-    private static final double HAIRLINE = 0.35;
-
     private final PDDocument document;
     private final Faces faces;
     private final CardLook look;
     private final Imprint imprint;
     private final CardPlaces places;
+    private final CardBacks backs;
+    private final CutMarks marks;
     private final List<Words> languages = new ArrayList<>();
     private final double face;
     private final double faceHeight;
@@ -55,6 +55,8 @@ public final class CardSheets implements AutoCloseable {
                         "card.no-room-on-sheet",
                         look.size().symbol(),
                         look.sheet().map(CardLook.Sheet::symbol).orElse(""))));
+        this.backs = new CardBacks(look, places);
+        this.marks = new CutMarks(look);
         this.face = look.size().widthMillimetres() * POINTS_PER_MILLIMETRE;
         this.faceHeight = look.size().heightMillimetres() * POINTS_PER_MILLIMETRE;
         for (PaperLanguage language : look.languages()) {
@@ -73,16 +75,24 @@ public final class CardSheets implements AutoCloseable {
     /**
      * Adds a card.
      *
-     * @return why there is none: what a person works by does not fit a card of this size, or its typeface lacks a character of it, and the document is then to be thrown away;
-     *     empty when it was added
+     * @return why there is none: what a person works by does not fit a card of this size, or its typeface lacks a character
+     *     of it, or a chart on it could not be read finely enough, and the document is then to be thrown away; empty when it was added
      */
     public List<Problem> add(FactorCard card) throws IOException {
         List<Problem> notShown = new CardLetters(card, faces).problems();
         if (!notShown.isEmpty()) {
             return notShown;
         }
+        Optional<CardChart> chart = Optional.empty();
+        if (look.chart()) {
+            Answer<CardChart> drawn = CardChart.of(card, look.size());
+            if (drawn.value().isEmpty()) {
+                return drawn.problems();
+            }
+            chart = drawn.value();
+        }
         if (onPage == places.count()) {
-            close();
+            end();
             stream = page();
             onPage = 0;
         }
@@ -91,17 +101,23 @@ public final class CardSheets implements AutoCloseable {
         onPage++;
         for (int which = 0; which < languages.size(); which++) {
             boolean below = look.size() == CardSize.WALLET;
+            double faceLeft = left + (below ? 0 : which * face);
+            double faceBottom = bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0);
+            Words words = languages.get(which);
+            chart.ifPresent(one -> backs.add(card, one, words, faceLeft, faceBottom));
             stream.saveGraphicsState();
-            stream.transform(Matrix.getTranslateInstance((float) (left + (below ? 0 : which * face)), (float)
-                    (bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0))));
+            stream.transform(Matrix.getTranslateInstance((float) faceLeft, (float) faceBottom));
             try {
-                face(card, languages.get(which));
+                face(card, words);
             } catch (OutputRefused tooMuch) {
                 return tooMuch.problems();
             }
             stream.restoreGraphicsState();
         }
-        marks(left, bottom);
+        marks.draw(stream, left, bottom);
+        if (chart.isPresent()) {
+            backs.mark(left, bottom);
+        }
         return List.of();
     }
 
@@ -110,9 +126,7 @@ public final class CardSheets implements AutoCloseable {
             new WalletPage(card, new Pen(stream, faces, faceHeight), words, imprint, face, faceHeight).draw();
             return;
         }
-        // A larger card is an A6 card with larger type, so that it is read from farther.
-        double scale =
-                Math.max(1, Math.floor(face / (CardSize.CARD_4X6.widthMillimetres() * POINTS_PER_MILLIMETRE) * 4) / 4);
+        double scale = look.size().enlargement();
         stream.transform(Matrix.getScaleInstance((float) scale, (float) scale));
         PDRectangle page = new PDRectangle((float) (face / scale), (float) (faceHeight / scale));
         new CardPage(
@@ -125,37 +139,14 @@ public final class CardSheets implements AutoCloseable {
                 .draw();
     }
 
-    /** Crosses at the corners to cut by; short lines at the edges to fold by. */
-    private void marks(double left, double bottom) throws IOException {
-        double right = left + look.widthMillimetres() * POINTS_PER_MILLIMETRE;
-        double top = bottom + look.heightMillimetres() * POINTS_PER_MILLIMETRE;
-        stream.setLineWidth((float) HAIRLINE);
-        if (look.sheet().isPresent()) {
-            for (double x : new double[] {left, right}) {
-                for (double y : new double[] {bottom, top}) {
-                    line(x - ARM, y, x + ARM, y);
-                    line(x, y - ARM, x, y + ARM);
-                }
-            }
-        }
-        for (int fold = 1; fold < look.across(); fold++) {
-            line(left + fold * face, bottom, left + fold * face, bottom + ARM);
-            line(left + fold * face, top - ARM, left + fold * face, top);
-        }
-        for (int fold = 1; fold < look.down(); fold++) {
-            line(left, bottom + fold * faceHeight, left + ARM, bottom + fold * faceHeight);
-            line(right - ARM, bottom + fold * faceHeight, right, bottom + fold * faceHeight);
-        }
-    }
-
-    private void line(double fromX, double fromY, double toX, double toY) throws IOException {
-        stream.moveTo((float) fromX, (float) fromY);
-        stream.lineTo((float) toX, (float) toY);
-        stream.stroke();
+    /** Ends the page, and draws the backs of its cards where they have any. */
+    private void end() throws IOException {
+        stream.close();
+        backs.draw(document, faces);
     }
 
     @Override
     public void close() throws IOException {
-        stream.close();
+        end();
     }
 }

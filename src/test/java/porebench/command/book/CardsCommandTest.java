@@ -152,4 +152,36 @@ class CardsCommandTest {
         assertThat(some.codes()).containsExactly("book.not-there");
         assertThat(Files.exists(folder.resolve("x.pdf"))).isTrue();
     }
+
+    /** The chart stands on a page behind the card, and the paper that is recorded names it. */
+    @Test
+    void cardsHaveAChartOnTheirBacksWhereItIsAskedFor() throws IOException {
+        assertThat(cards("--out", "charts.pdf", "--chart").status()).isZero();
+        Said one = terminal.json(with("card", "--mix-id", "M-1", "--out", "chart.pdf", "--chart"));
+        assertThat(one.status()).isZero();
+        assertThat(one.json()).containsEntry("paper", "A6 with chart");
+        for (String file : List.of("charts.pdf", "chart.pdf")) {
+            assertThat(text(file)).contains("Lay a ruler from the dot");
+            try (PDDocument document = Loader.loadPDF(folder.resolve(file).toFile())) {
+                assertThat(document.getNumberOfPages()).isEqualTo(2);
+            }
+        }
+        try (LabBook book = book()) {
+            assertThat(book.latest(CardPrint.class, "M-1/r1/1").orElseThrow().value().paper())
+                    .isEqualTo("A6 with chart");
+        }
+    }
+
+    @Test
+    void aChartOnAWalletCardIsRefusedAndNothingIsRecorded() {
+        assertThat(cards("--out", "x.pdf", "--paper", "wallet", "--chart").codes())
+                .containsExactly("card.chart-too-fine");
+        Said one = terminal.json(with("card", "--mix-id", "M-1", "--out", "x.pdf", "--paper", "wallet", "--chart"));
+        assertThat(one.status()).isEqualTo(1);
+        assertThat(one.codes()).containsExactly("card.chart-too-fine");
+        assertThat(folder.resolve("x.pdf")).doesNotExist();
+        try (LabBook book = book()) {
+            assertThat(book.latest(CardPrint.class, "M-1/r1/1")).isEmpty();
+        }
+    }
 }
