@@ -1,6 +1,5 @@
 package porebench.evidence.custody;
 
-import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.Collection;
 import java.util.Comparator;
@@ -104,59 +103,41 @@ public record Custody(LocalDateTime at, List<HeldCard> cards) {
         Map<MixId, RegisterRow> byMix = rows.stream().collect(Collectors.toMap(RegisterRow::mixId, row -> row));
         Map<String, List<CardStep>> byCard = steps.stream().collect(Collectors.groupingBy(CardStep::cardId));
         Map<MixId, List<FactorIssue>> issued = issues.stream().collect(Collectors.groupingBy(FactorIssue::mixId));
+        // Many cards are of one revision.
+        Map<String, RevisionStanding> revisions = new HashMap<>();
         List<HeldCard> cards = prints.stream()
                 .filter(CardSteps::canBeHandedOut)
                 .filter(print -> print.printedAt().filter(at::isBefore).isEmpty())
                 .sorted(Comparator.comparing(CardPrint::mixId)
                         .thenComparing(CardPrint::revision)
                         .thenComparing(CardPrint::number))
-                .map(print -> held(
-                        print,
-                        Objects.requireNonNull(byMix.get(print.mixId()), "prints are read of the rows' mixes"),
-                        byCard.getOrDefault(print.recordId(), List.of()),
-                        issued.getOrDefault(print.mixId(), List.of()),
-                        at))
+                .map(print -> {
+                    RegisterRow row =
+                            Objects.requireNonNull(byMix.get(print.mixId()), "prints are read of the rows' mixes");
+                    RevisionStanding revision = revisions.computeIfAbsent(
+                            FactorIssue.idOf(print.mixId(), print.revision()),
+                            any -> RevisionStanding.of(
+                                    print.revision(), row, issued.getOrDefault(print.mixId(), List.of()), at));
+                    return held(
+                            print,
+                            row.title(),
+                            byCard.getOrDefault(print.recordId(), List.of()),
+                            Objects.requireNonNull(revision),
+                            at);
+                })
                 .toList();
         return new Custody(at, cards);
     }
 
     private static HeldCard held(
-            CardPrint print, RegisterRow row, List<CardStep> kept, List<FactorIssue> issues, LocalDateTime at) {
+            CardPrint print, String title, List<CardStep> kept, RevisionStanding revision, LocalDateTime at) {
         List<CardStep> steps =
                 kept.stream().sorted(Comparator.comparingInt(CardStep::number)).toList();
-        CardPlace place = CardPlace.after(steps.stream()
-                .filter(step -> !step.at().isAfter(at.plusMinutes(CardSteps.CLOCK_MINUTES)))
-                .toList());
-        Optional<FactorIssue> own = issues.stream()
-                .filter(issue -> issue.revision() == print.revision())
-                .findFirst();
-        List<FactorIssue> later = issues.stream()
-                .filter(issue -> issue.revision() > print.revision())
-                .filter(issue -> !issue.begins().isAfter(at))
-                .sorted(Comparator.comparing(FactorIssue::begins).thenComparing(FactorIssue::revision))
-                .toList();
-        CardStanding standing;
-        Optional<LocalDateTime> since = Optional.empty();
-        if (!later.isEmpty()) {
-            boolean isGone = later.stream()
-                    .max(Comparator.comparingInt(FactorIssue::revision))
-                    .filter(FactorIssue::isIssue)
-                    .isEmpty();
-            standing = isGone ? CardStanding.WITHDRAWN : CardStanding.SUPERSEDED;
-            since = Optional.of(later.get(0).begins());
-        } else if (own.filter(issue -> issue.begins().isAfter(at)).isPresent()) {
-            standing = CardStanding.NOT_YET;
-        } else {
-            standing = CardStanding.of(row.state());
-            if (standing.isRecalled()) {
-                since = row.uncoveredSince().map(day -> day.atStartOfDay());
-            }
-        }
-        boolean isInForce =
-                row.revision().filter(revision -> revision == print.revision()).isPresent();
-        Optional<BigDecimal> factor =
-                own.map(FactorIssue::factorPercent).or(() -> row.factorPercent().filter(any -> isInForce));
-        return new HeldCard(print, steps, place, standing, since, row.title(), factor);
+        LocalDateTime latest = at.plusMinutes(CardSteps.CLOCK_MINUTES);
+        CardPlace place = CardPlace.after(
+                steps.stream().filter(step -> !step.at().isAfter(latest)).toList());
+        return new HeldCard(
+                print, steps, place, revision.standing(), revision.since(), title, revision.factorPercent());
     }
 
     /** Returns the cards that a crew may read. */

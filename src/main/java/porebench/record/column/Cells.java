@@ -8,7 +8,12 @@ import java.util.Optional;
 
 /** What the columns of one record state, each value under its column. */
 public final class Cells {
-    private final Map<Column<?, ?>, Object> values = new IdentityHashMap<>();
+    private final Map<Column<?, ?>, Object> values;
+
+    /** Makes cells that state nothing yet. */
+    Cells(int columns) {
+        values = new IdentityHashMap<>(columns);
+    }
 
     <V> void put(Column<?, V> column, V value) {
         values.put(column, value);

@@ -52,9 +52,12 @@ public record Columns<R>(
 
     /** Reads a record; empty when a column that every record states is empty or refused. */
     public Optional<R> read(CellReader from) {
-        Cells cells = new Cells();
-        all.forEach(column -> read(column, from, cells));
-        boolean isWhole = all.stream().allMatch(column -> !column.isNeeded() || cells.has(column));
+        Cells cells = new Cells(all.size());
+        boolean isWhole = true;
+        for (Column<R, ?> column : all) {
+            read(column, from, cells);
+            isWhole &= !column.isNeeded() || cells.has(column);
+        }
         return isWhole ? Optional.of(make.apply(cells)) : Optional.empty();
     }
 

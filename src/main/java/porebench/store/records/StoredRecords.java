@@ -2,8 +2,8 @@ package porebench.store.records;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +32,7 @@ import porebench.store.rows.PhotoTable;
 import porebench.store.rows.RecordTable;
 import porebench.store.rows.Selection;
 import porebench.store.rows.StoredRows;
+import porebench.store.rows.StoredTimes;
 
 /** The records of a lab book as one transaction sees them. */
 public final class StoredRecords implements Records {
@@ -157,7 +158,15 @@ public final class StoredRecords implements Records {
             return List.of();
         }
         StoredRows rows = StoredRows.read(handle, table, selection);
-        return found.stream().map(entry -> version(table, rows, entry)).toList();
+        List<Version<T>> versions = new ArrayList<>(found.size());
+        Optional<Stamped> last = Optional.empty();
+        for (Found entry : found) {
+            // What was kept at one time says the same of who, when and why.
+            Stamped stamped = last.filter(before -> before.isOf(entry)).orElseGet(() -> stamped(entry));
+            versions.add(version(table, rows, entry, stamped.stamp()));
+            last = Optional.of(stamped);
+        }
+        return versions;
     }
 
     /** What the entry of a version says of it. */
@@ -172,13 +181,32 @@ public final class StoredRecords implements Records {
         }
     }
 
-    private <T extends Kept> Version<T> version(RecordTable<T> table, StoredRows rows, Found entry) {
-        try {
-            T value = table.value(rows.of(entry.entryNo()).orElseThrow());
-            return new Version<>(
-                    value, entry.number(), new Stamp(entry.who(), Instant.parse(entry.atUtc()), entry.why()));
-        } catch (RuntimeException tampered) {
-            throw new StoreException(Task.READ_ENTRY, name, Long.toString(entry.entryNo()), tampered);
+    /** The stamp that an entry's texts say. */
+    private record Stamped(Found found, Stamp stamp) {
+        boolean isOf(Found other) {
+            return found.atUtc().equals(other.atUtc())
+                    && found.who().equals(other.who())
+                    && found.why().equals(other.why());
         }
+    }
+
+    private Stamped stamped(Found entry) {
+        try {
+            return new Stamped(entry, new Stamp(entry.who(), StoredTimes.instant(entry.atUtc()), entry.why()));
+        } catch (RuntimeException tampered) {
+            throw tampered(entry, tampered);
+        }
+    }
+
+    private <T extends Kept> Version<T> version(RecordTable<T> table, StoredRows rows, Found entry, Stamp stamp) {
+        try {
+            return new Version<>(table.value(rows.of(entry.entryNo()).orElseThrow()), entry.number(), stamp);
+        } catch (RuntimeException tampered) {
+            throw tampered(entry, tampered);
+        }
+    }
+
+    private StoreException tampered(Found entry, RuntimeException why) {
+        return new StoreException(Task.READ_ENTRY, name, Long.toString(entry.entryNo()), why);
     }
 }

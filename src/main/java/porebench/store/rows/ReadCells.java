@@ -61,7 +61,7 @@ final class ReadCells implements CellReader {
 
     @Override
     public Optional<LocalDateTime> moment(Column<?, ?> column) {
-        return Optional.of(LocalDateTime.parse(text(column)));
+        return Optional.of(StoredTimes.moment(text(column)));
     }
 
     @Override
@@ -81,10 +81,12 @@ final class ReadCells implements CellReader {
 
     private <E> E thing(String column, List<E> things, Function<E, String> wordOf) {
         String word = row.text(column);
-        return things.stream()
-                .filter(thing -> wordOf.apply(thing).equals(word))
-                .findFirst()
-                .orElseThrow(() -> new NoSuchElementException(row.table() + "." + column + " says " + word));
+        for (E thing : things) {
+            if (wordOf.apply(thing).equals(word)) {
+                return thing;
+            }
+        }
+        throw new NoSuchElementException(row.table() + "." + column + " says " + word);
     }
 
     @Override

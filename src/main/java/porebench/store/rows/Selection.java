@@ -20,9 +20,14 @@ public record Selection(String from, Map<String, ?> names) {
     /** SQLite takes 999 values in one query at the least. */
     public static final int MOST_NAMES = 500;
 
-    /** Returns the newest version of every record of a kind. */
+    /**
+     * Returns the newest version of every record of a kind. Which entries these are the index tells alone; then they are taken in their
+     * own order, and not here and there in the file in that of their names.
+     */
     public static Selection newest(RecordKind kind) {
-        return new Selection("FROM newest_entry WHERE kind = :kind", Map.of("kind", kind.symbol()));
+        return new Selection(
+                "FROM entry WHERE entry_no IN (SELECT entry_no FROM newest_entry WHERE kind = :kind)",
+                Map.of("kind", kind.symbol()));
     }
 
     /** Returns the newest version of one record. */
