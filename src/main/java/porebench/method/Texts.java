@@ -2,9 +2,11 @@ package porebench.method;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The words of one bundle in one language, with the numbers that stand fixed in them in the reader's writing.
@@ -14,6 +16,10 @@ import java.util.Set;
 public final class Texts {
     private final ResourceBundle bundle;
     private final Locale locale;
+    /** Taken apart once each: a page or a card asks for the same texts again and again. */
+    private final Map<String, String> plain = new ConcurrentHashMap<>();
+
+    private final Map<String, TextPattern> patterns = new ConcurrentHashMap<>();
 
     private Texts(ResourceBundle bundle, Locale locale) {
         this.bundle = bundle;
@@ -54,12 +60,14 @@ public final class Texts {
 
     /** Returns a pattern of this language with its values put in. */
     String fill(String pattern, Object... values) {
-        return new MessageFormat(pattern, locale).format(values);
+        return patterns.computeIfAbsent(pattern, TextPattern::of)
+                .fill(values)
+                .orElseGet(() -> new MessageFormat(pattern, locale).format(values));
     }
 
     /** Returns a text that has no places for values, its apostrophes and braces as they stand. */
     public String plain(String key) {
-        return FixedNumbers.in(locale, bundle.getString(key));
+        return plain.computeIfAbsent(key, name -> FixedNumbers.in(locale, bundle.getString(name)));
     }
 
     /** Returns the keys of all texts. */

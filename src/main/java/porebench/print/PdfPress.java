@@ -132,8 +132,8 @@ public final class PdfPress implements Press {
     private synchronized byte[] compose(List<FactorCard> cards, CardLook look, Progress progress) {
         cards.forEach(PdfPress::requireIssue);
         Locale locale = look.languages().get(0).locale();
-        try (PDDocument document = new PDDocument()) {
-            Faces faces = typefaces().in(document);
+        try (PDDocument document = new PDDocument();
+                Faces faces = typefaces().in(document)) {
             describe(document, name(cards.get(0), Words.in(locale)), locale);
             try (CardSheets sheets =
                     new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
@@ -189,14 +189,15 @@ public final class PdfPress implements Press {
         String name = String.valueOf(file.path().getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         try {
-            byte[] drawn = switch (ending) {
-                case "png" -> PictureFile.png(picture);
-                case "svg" -> PictureFile.svg(picture);
-                case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
-                default ->
-                    throw new IllegalArgumentException(
-                            "name of the file must end with .png, .svg or .pdf, but is " + name);
-            };
+            byte[] drawn =
+                    switch (ending) {
+                        case "png" -> PictureFile.png(picture);
+                        case "svg" -> PictureFile.svg(picture);
+                        case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
+                        default ->
+                            throw new IllegalArgumentException(
+                                    "name of the file must end with .png, .svg or .pdf, but is " + name);
+                    };
             file.write(stream -> stream.write(drawn));
         } catch (IOException failure) {
             throw new PrintException(
@@ -234,8 +235,8 @@ public final class PdfPress implements Press {
             return compose(List.of(card), look, Progress.UNHEARD);
         }
         Words words = Words.in(locale);
-        try (PDDocument document = new PDDocument()) {
-            Faces faces = typefaces().in(document);
+        try (PDDocument document = new PDDocument();
+                Faces faces = typefaces().in(document)) {
             PDRectangle page = new PDRectangle((float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE), (float)
                     (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
             describe(document, name(what, words), locale);

@@ -26,6 +26,8 @@ public record CheckCode(String letters) {
 
     private static final String ALPHABET = "23456789ABCDEFGHJKMNPQRSTUVWXYZ";
     private static final Pattern FORM = Pattern.compile("[" + ALPHABET + "]{" + LENGTH + "}");
+    private static final Pattern DASHES = Pattern.compile("[\\u2010-\\u2015\\u2212\\uFE58\\uFE63\\uFF0D]");
+    private static final Pattern GAPS = Pattern.compile("[\\s\\p{Z}\\u0085\\uFEFF]+");
     private static final int GROUP = LENGTH / 2;
 
     /** Keeps these codes apart from whatever else may once be computed with the same key. */
@@ -71,10 +73,9 @@ public record CheckCode(String letters) {
      * composed letters, kinds of dashes), and nothing that says something else.
      */
     public static String normal(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC)
-                .replaceAll("[\\u2010-\\u2015\\u2212\\uFE58\\uFE63\\uFF0D]", "-")
-                .replaceAll("[\\s\\p{Z}\\u0085\\uFEFF]+", " ")
-                .strip();
+        String dashed =
+                DASHES.matcher(Normalizer.normalize(text, Normalizer.Form.NFC)).replaceAll("-");
+        return GAPS.matcher(dashed).replaceAll(" ").strip();
     }
 
     /** Reads a code as it is copied from paper, in its two groups or not, in whatever letter case; empty when it is none. */

@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.util.Matrix;
 import porebench.evidence.paper.CardChart;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
 import porebench.print.page.Faces;
+import porebench.print.page.Ink;
 import porebench.print.page.Pen;
 import porebench.print.page.Words;
 
@@ -68,27 +67,27 @@ final class CardBacks {
         }
         PDPage page = new PDPage(new PDRectangle((float) pageWidth, (float) pageHeight));
         document.addPage(page);
-        try (PDPageContentStream stream = new PDPageContentStream(document, page)) {
-            for (Back back : backs) {
-                draw(stream, faces, back);
-            }
-            for (Corner card : cards) {
-                Corner behind = behind(card, look.across() * face, look.down() * faceHeight);
-                marks.draw(stream, behind.left(), behind.bottom());
-            }
+        Ink ink = Ink.ofPage(faces);
+        for (Back back : backs) {
+            draw(ink, faces, back);
         }
+        for (Corner card : cards) {
+            Corner behind = behind(card, look.across() * face, look.down() * faceHeight);
+            marks.draw(ink, behind.left(), behind.bottom());
+        }
+        faces.finish(page, ink);
         backs.clear();
         cards.clear();
     }
 
-    private void draw(PDPageContentStream stream, Faces faces, Back back) throws IOException {
+    private void draw(Ink ink, Faces faces, Back back) throws IOException {
         Corner corner = behind(back.front(), face, faceHeight);
         double scale = look.size().enlargement();
-        stream.saveGraphicsState();
-        stream.transform(Matrix.getTranslateInstance((float) corner.left(), (float) corner.bottom()));
-        stream.transform(Matrix.getScaleInstance((float) scale, (float) scale));
+        ink.save();
+        ink.translate(corner.left(), corner.bottom());
+        ink.scale(scale);
         PDRectangle place = new PDRectangle((float) (face / scale), (float) (faceHeight / scale));
-        new ChartPage(back.card(), back.chart(), new Pen(stream, faces, place.getHeight()), back.words(), place).draw();
-        stream.restoreGraphicsState();
+        new ChartPage(back.card(), back.chart(), new Pen(ink, faces, place.getHeight()), back.words(), place).draw();
+        ink.restore();
     }
 }

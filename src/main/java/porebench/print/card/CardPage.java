@@ -27,6 +27,7 @@ import porebench.print.page.Weight;
 import porebench.print.page.Words;
 import porebench.record.FactorIssue;
 import porebench.record.FactorTerms;
+import porebench.record.Laboratory;
 
 /**
  * Draws a factor card on one page.
@@ -98,11 +99,29 @@ public final class CardPage {
                     Problem.error("size", "card.does-not-fit", card.mixId().text(), sizeSaid));
         }
         double tableTop = Block.draw(above, MARGIN);
-        drawTable(tableTop, rest - Block.height(above));
+        double tableHeight = rest - Block.height(above);
+        List<Object> sameTable = List.of(
+                "table", words, card.window(), card.targetAirPercent(), tableHeight, card.rule(), issue.meterType());
+        fixed(sameTable, tableHeight + GAP + UNDER_TABLE * FittedText.LEADING, top -> drawTable(top, tableHeight))
+                .drawing()
+                .draw(tableTop);
         Block.draw(below, bottom - Block.height(below));
         if (card.isMarked()) {
             pen.across(mark(), MARGIN, MARGIN, width, bottom - MARGIN);
         }
+    }
+
+    /** Returns a block that is the same on many cards, so that it stands in their document once. */
+    private Block fixed(Object key, double height, Block.Drawing drawing) {
+        return new Block(height, top -> pen.fixed(key, new Pen.Place(MARGIN, top, width, height), drawing));
+    }
+
+    private Block fixed(Object key, List<Block> blocks) {
+        return fixed(key, Block.height(blocks), top -> Block.draw(blocks, top));
+    }
+
+    private Block fixed(List<FittedText> texts) {
+        return fixed(List.of("texts", texts), texts.stream().map(this::words).toList());
     }
 
     private double rest(List<Block> below) {
@@ -138,10 +157,14 @@ public final class CardPage {
         if (card.isMarked()) {
             blocks.add(band(new Band(pen, mark(), words.say("card.marked-why", words.date(imprint.date())))));
         }
-        blocks.add(names.head(MARGIN, width));
+        String laboratory = card.laboratory().map(Laboratory::name).orElse("");
+        blocks.add(fixed(List.of("head", words, laboratory), List.of(names.head(MARGIN, width))));
         blocks.add(names.block(MARGIN, width, tight, tightest, text));
         blocks.add(gap());
-        blocks.add(new FactorBox(pen, words, issue, tightest ? 38 : tight ? 48 : 56, false).block(MARGIN, width));
+        double boxHeight = tightest ? 38 : tight ? 48 : 56;
+        blocks.add(fixed(
+                List.of("factor", words, issue.factorPercent(), issue.meterType(), boxHeight),
+                List.of(new FactorBox(pen, words, issue, boxHeight, false).block(MARGIN, width))));
         blocks.add(gap());
         TextFit note = new TextFit(Weight.BOLD, tight ? 7.5 : 9, 6.5, width, 2);
         if (issue.factorPercent().signum() < 0) {
@@ -165,8 +188,9 @@ public final class CardPage {
             blocks.add(words(conditions(tight)));
             blocks.add(gap());
         }
-        blocks.add(words(new TextFit(Weight.BOLD, 14, 9, width, 1), CardText.passes(card, words.card())));
-        blocks.add(words(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), CardText.target(card, words.card())));
+        blocks.add(fixed(List.of(
+                fit(new TextFit(Weight.BOLD, 14, 9, width, 1), CardText.passes(card, words.card())),
+                fit(new TextFit(Weight.REGULAR, 9, 6.5, width, 1), CardText.target(card, words.card())))));
         blocks.add(gap());
         return blocks;
     }
@@ -185,7 +209,11 @@ public final class CardPage {
     }
 
     private Block words(TextFit place, String text) throws IOException {
-        return words(place.fit(pen.faces(), text));
+        return words(fit(place, text));
+    }
+
+    private FittedText fit(TextFit place, String text) throws IOException {
+        return place.fit(pen.faces(), text);
     }
 
     private Block words(FittedText fitted) {
@@ -224,15 +252,17 @@ public final class CardPage {
 
     private List<Block> below(boolean tight) throws IOException {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
+        List<Block> cautions = new ArrayList<>();
+        cautions.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
         for (String key :
                 List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
-            blocks.add(caution(words.say(key), tight ? 5.75 : 7.5));
+            cautions.add(caution(words.say(key), tight ? 5.75 : 7.5));
         }
+        blocks.add(fixed(List.of("cautions", words, issue.meterType(), tight), cautions));
         if (!card.isMarked()) {
-            blocks.add(words(
+            blocks.add(fixed(List.of(fit(
                     new TextFit(Weight.BOLD, tight ? 6 : 7.5, 5.5, width, 2),
-                    words.say("card.valid-only", Integer.toString(issue.revision()))));
+                    words.say("card.valid-only", Integer.toString(issue.revision()))))));
         }
         for (String taken : takenOn(tight ? 1 : MOST_TAKEN_ON)) {
             blocks.add(words(new TextFit(Weight.REGULAR, tight ? 6 : 7, 5.5, width, tight ? 1 : 2), taken));
@@ -242,14 +272,17 @@ public final class CardPage {
             blocks.add(words(new TextFit(Weight.REGULAR, tight ? 6 : 7, 5.5, width, 1), notShown.get()));
         }
         blocks.add(gap());
-        Facts signatures = new Facts(pen, 8.5, width, people());
-        blocks.add(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)));
-        blocks.add(words(
+        List<Facts.Fact> people = people();
+        Facts signatures = new Facts(pen, 8.5, width, people);
+        FittedText head = fit(
                 new TextFit(Weight.REGULAR, 6, 5.5, width, 1),
                 words.say(
                         "print.head",
                         Long.toString(card.head().entries()),
-                        card.head().printed())));
+                        card.head().printed()));
+        blocks.add(fixed(
+                List.of("people", people, head),
+                List.of(new Block(signatures.height(), top -> signatures.draw(MARGIN, top)), words(head))));
         return blocks;
     }
 
@@ -293,13 +326,9 @@ public final class CardPage {
         double sign = 11;
         FittedText fitted =
                 new TextFit(Weight.REGULAR, size, Math.min(size, 6.5) - 0.5, width - sign, 2).fit(pen.faces(), text);
-        // A descender may reach below the last line.
-        double height = fitted.height() + 1;
-        return new Block(
-                fitted.height(),
-                top -> pen.fixed(List.of("caution", fitted), MARGIN, top, width, height, own -> {
-                    own.cautionSign(0, 0.5, 8);
-                    own.text(fitted, sign, 0, width - sign, Align.LEFT);
-                }));
+        return new Block(fitted.height(), top -> {
+            pen.cautionSign(MARGIN, top + 0.5, 8);
+            pen.text(fitted, MARGIN + sign, top, width - sign, Align.LEFT);
+        });
     }
 }

@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.util.Matrix;
 import porebench.evidence.paper.CardChart;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.CardSize;
@@ -20,6 +18,7 @@ import porebench.port.OutputRefused;
 import porebench.print.page.CardLetters;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
+import porebench.print.page.Ink;
 import porebench.print.page.Pen;
 import porebench.print.page.Words;
 
@@ -36,7 +35,8 @@ public final class CardSheets implements AutoCloseable {
     private final List<Words> languages = new ArrayList<>();
     private final double face;
     private final double faceHeight;
-    private PDPageContentStream stream;
+    private PDPage page;
+    private Ink ink;
     private int onPage;
 
     /**
@@ -62,14 +62,15 @@ public final class CardSheets implements AutoCloseable {
         for (PaperLanguage language : look.languages()) {
             languages.add(Words.in(language));
         }
-        this.stream = page();
+        this.page = page();
+        this.ink = Ink.ofPage(faces);
     }
 
-    private PDPageContentStream page() throws IOException {
-        PDPage page = new PDPage(new PDRectangle(
+    private PDPage page() {
+        PDPage added = new PDPage(new PDRectangle(
                 (float) (places.width() * POINTS_PER_MILLIMETRE), (float) (places.height() * POINTS_PER_MILLIMETRE)));
-        document.addPage(page);
-        return new PDPageContentStream(document, page);
+        document.addPage(added);
+        return added;
     }
 
     /**
@@ -93,7 +94,8 @@ public final class CardSheets implements AutoCloseable {
         }
         if (onPage == places.count()) {
             end();
-            stream = page();
+            page = page();
+            ink = Ink.ofPage(faces);
             onPage = 0;
         }
         double left = places.left(onPage) * POINTS_PER_MILLIMETRE;
@@ -105,16 +107,16 @@ public final class CardSheets implements AutoCloseable {
             double faceBottom = bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0);
             Words words = languages.get(which);
             chart.ifPresent(one -> backs.add(card, one, words, faceLeft, faceBottom));
-            stream.saveGraphicsState();
-            stream.transform(Matrix.getTranslateInstance((float) faceLeft, (float) faceBottom));
+            ink.save();
+            ink.translate(faceLeft, faceBottom);
             try {
                 face(card, words);
             } catch (OutputRefused tooMuch) {
                 return tooMuch.problems();
             }
-            stream.restoreGraphicsState();
+            ink.restore();
         }
-        marks.draw(stream, left, bottom);
+        marks.draw(ink, left, bottom);
         if (chart.isPresent()) {
             backs.mark(left, bottom);
         }
@@ -123,15 +125,15 @@ public final class CardSheets implements AutoCloseable {
 
     private void face(FactorCard card, Words words) throws IOException {
         if (look.size() == CardSize.WALLET) {
-            new WalletPage(card, new Pen(stream, faces, faceHeight), words, imprint, face, faceHeight).draw();
+            new WalletPage(card, new Pen(ink, faces, faceHeight), words, imprint, face, faceHeight).draw();
             return;
         }
         double scale = look.size().enlargement();
-        stream.transform(Matrix.getScaleInstance((float) scale, (float) scale));
+        ink.scale(scale);
         PDRectangle page = new PDRectangle((float) (face / scale), (float) (faceHeight / scale));
         new CardPage(
                         card,
-                        new Pen(stream, faces, page.getHeight()),
+                        new Pen(ink, faces, page.getHeight()),
                         words,
                         imprint,
                         page,
@@ -141,7 +143,7 @@ public final class CardSheets implements AutoCloseable {
 
     /** Ends the page, and draws the backs of its cards where they have any. */
     private void end() throws IOException {
-        stream.close();
+        faces.finish(page, ink);
         backs.draw(document, faces);
     }
 

@@ -38,20 +38,27 @@ final class CardTable {
     }
 
     private double cellWidth(List<PassWindow.Row> rows) throws IOException {
-        return 2 * MARGIN
-                + Numbers.of(this, rows, PassWindow.Row::reading).width()
-                + BETWEEN
-                + Numbers.of(this, rows, CardTable::air).width()
-                + TICK_GAP
-                + TICK;
+        return widths(rows).cell();
+    }
+
+    private Widths widths(List<PassWindow.Row> rows) throws IOException {
+        return new Widths(Numbers.of(this, rows, PassWindow.Row::reading), Numbers.of(this, rows, CardTable::air));
+    }
+
+    /** How wide readings and airs are, over the size of the type. */
+    private record Widths(Numbers readings, Numbers airs) {
+        double cell() {
+            return 2 * MARGIN + readings.width() + BETWEEN + airs.width() + TICK_GAP + TICK;
+        }
     }
 
     void draw(ReadingGrid grid, double left, double top, double width) throws IOException {
         double column = width / grid.columns();
         double bottom = top + HEADING_HEIGHT + grid.lines() * ReadingGrid.LINE * grid.size();
         double x = left;
+        Widths widths = widths(grid.rows());
         for (int from = 0; from < grid.rows().size(); from += grid.lines()) {
-            drawColumn(grid, from, x, top, column);
+            drawColumn(grid, widths, from, x, top, column);
             if (from > 0) {
                 pen.line(x, top, x, bottom, 0.5);
             }
@@ -60,24 +67,37 @@ final class CardTable {
         pen.line(left, top + HEADING_HEIGHT - 1, x, top + HEADING_HEIGHT - 1, 0.75);
     }
 
-    private void drawColumn(ReadingGrid grid, int from, double left, double top, double width) throws IOException {
+    private void drawColumn(ReadingGrid grid, Widths widths, int from, double left, double top, double width)
+            throws IOException {
         double size = grid.size();
-        Numbers readings = Numbers.of(this, grid.rows(), PassWindow.Row::reading);
-        Numbers airs = Numbers.of(this, grid.rows(), CardTable::air);
-        double spare = (width - size * cellWidth(grid.rows())) / 3;
+        Numbers readings = widths.readings();
+        Numbers airs = widths.airs();
+        double spare = (width - size * widths.cell()) / 3;
         double readingLeft = left + size * MARGIN + spare;
         double airLeft = readingLeft + size * (readings.width() + BETWEEN) + spare;
         double readingMiddle = readingLeft + size * readings.width() / 2;
         double airMiddle = airLeft + size * airs.width() / 2;
+        double height = ReadingGrid.LINE * size;
+        List<PassWindow.Row> rows =
+                grid.rows().subList(from, Math.min(grid.rows().size(), from + grid.lines()));
+        // All greys, then all ticks, then all words: what is set once lasts.
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.get(row).passes()) {
+                pen.shade(left + 1, top + HEADING_HEIGHT + row * height + 0.3, width - 2, height - 0.6, 0.87);
+            }
+        }
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.get(row).passes()) {
+                pen.tick(
+                        airLeft + size * (airs.width() + TICK_GAP),
+                        top + HEADING_HEIGHT + row * height + 0.27 * size,
+                        TICK * size);
+            }
+        }
         headings(left + 2, readingMiddle, airMiddle, left + width - 2, top);
         double lineTop = top + HEADING_HEIGHT;
-        for (PassWindow.Row row : grid.rows().subList(from, Math.min(grid.rows().size(), from + grid.lines()))) {
-            double height = ReadingGrid.LINE * size;
+        for (PassWindow.Row row : rows) {
             Weight weight = row.passes() ? Weight.BOLD : Weight.REGULAR;
-            if (row.passes()) {
-                pen.shade(left + 1, lineTop + 0.3, width - 2, height - 0.6, 0.87);
-                pen.tick(airLeft + size * (airs.width() + TICK_GAP), lineTop + 0.27 * size, TICK * size);
-            }
             number(words.number(row.reading()), readings, weight, size, readingLeft, lineTop);
             number(words.number(air(row)), airs, weight, size, airLeft, lineTop);
             lineTop += height;

@@ -114,14 +114,14 @@ final class ChartPage {
     private void headings(double top) throws IOException {
         double gap = 4;
         double between = airX - 10;
-        heading(
-                words.say("card.table.reading." + card.issue().meterType()), top, MARGIN, between - MARGIN, Align.LEFT);
+        heading(words.say("card.table.reading." + card.issue().meterType()), top, MARGIN, between - MARGIN, Align.LEFT);
         heading(words.say("card.table.air"), top, between + gap, factorX - 40 - between - gap, Align.LEFT);
         heading("G", top, factorX - 30, 60, Align.CENTRE);
     }
 
     private void heading(String what, double top, double left, double place, Align align) throws IOException {
-        FittedText text = new TextFit(Weight.BOLD, HEADING, 6, place, 1).fit(pen.faces(), words.say("card.chart.axis", what));
+        FittedText text =
+                new TextFit(Weight.BOLD, HEADING, 6, place, 1).fit(pen.faces(), words.say("card.chart.axis", what));
         pen.text(text, left, top + HEADING * FittedText.LEADING - text.height(), place, align);
     }
 
@@ -162,7 +162,8 @@ final class ChartPage {
 
     /** Draws the dot of the card's own G with its number. */
     private void dot() throws IOException {
-        double top = top(chart.lines().heightOfFactor(card.issue().factorPercent().doubleValue()));
+        double top =
+                top(chart.lines().heightOfFactor(card.issue().factorPercent().doubleValue()));
         pen.dot(factorX, top, DOT);
         String number = words.number(card.issue().factorPercent());
         double x = factorX + LONGEST + 2;

@@ -1,8 +1,7 @@
 package porebench.print.card;
 
-import java.io.IOException;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import porebench.evidence.paper.CardLook;
+import porebench.print.page.Ink;
 
 /**
  * Crosses at the corners of a card to cut by, and short lines at its edges to fold by.
@@ -17,34 +16,30 @@ record CutMarks(CardLook look) {
     private static final double HAIRLINE = 0.35;
 
     /** Draws the marks of a card, before it is folded, from its lower left corner on, in points. */
-    void draw(PDPageContentStream stream, double left, double bottom) throws IOException {
+    void draw(Ink ink, double left, double bottom) {
         double face = look.size().widthMillimetres() * POINTS_PER_MILLIMETRE;
         double faceHeight = look.size().heightMillimetres() * POINTS_PER_MILLIMETRE;
         double right = left + look.across() * face;
         double top = bottom + look.down() * faceHeight;
-        stream.setLineWidth((float) HAIRLINE);
         if (look.sheet().isPresent()) {
             for (double x : new double[] {left, right}) {
                 for (double y : new double[] {bottom, top}) {
-                    line(stream, x - ARM, y, x + ARM, y);
-                    line(stream, x, y - ARM, x, y + ARM);
+                    line(ink, x - ARM, y, x + ARM, y);
+                    line(ink, x, y - ARM, x, y + ARM);
                 }
             }
         }
         for (int fold = 1; fold < look.across(); fold++) {
-            line(stream, left + fold * face, bottom, left + fold * face, bottom + ARM);
-            line(stream, left + fold * face, top - ARM, left + fold * face, top);
+            line(ink, left + fold * face, bottom, left + fold * face, bottom + ARM);
+            line(ink, left + fold * face, top - ARM, left + fold * face, top);
         }
         for (int fold = 1; fold < look.down(); fold++) {
-            line(stream, left, bottom + fold * faceHeight, left + ARM, bottom + fold * faceHeight);
-            line(stream, right - ARM, bottom + fold * faceHeight, right, bottom + fold * faceHeight);
+            line(ink, left, bottom + fold * faceHeight, left + ARM, bottom + fold * faceHeight);
+            line(ink, right - ARM, bottom + fold * faceHeight, right, bottom + fold * faceHeight);
         }
     }
 
-    private static void line(PDPageContentStream stream, double fromX, double fromY, double toX, double toY)
-            throws IOException {
-        stream.moveTo((float) fromX, (float) fromY);
-        stream.lineTo((float) toX, (float) toY);
-        stream.stroke();
+    private static void line(Ink ink, double fromX, double fromY, double toX, double toY) {
+        ink.line(fromX, fromY, toX, toY, HAIRLINE);
     }
 }

@@ -2,10 +2,11 @@ package porebench.print.page;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /** The pages of a document while it is drawn; all stay open so that a foot can say how many there are. */
@@ -14,6 +15,7 @@ public final class OpenPages implements AutoCloseable {
     private final PDRectangle size;
     private final Faces faces;
     private final List<Pen> pens = new ArrayList<>();
+    private final Map<PDPage, Ink> inks = new LinkedHashMap<>();
 
     public OpenPages(PDDocument document, PDRectangle size, Faces faces) {
         this.document = document;
@@ -26,10 +28,12 @@ public final class OpenPages implements AutoCloseable {
     }
 
     /** Adds a page and returns the pen that draws on it. */
-    public Pen next() throws IOException {
+    public Pen next() {
         PDPage page = new PDPage(size);
         document.addPage(page);
-        Pen pen = new Pen(new PDPageContentStream(document, page), faces, size.getHeight());
+        Ink ink = Ink.ofPage(faces);
+        inks.put(page, ink);
+        Pen pen = new Pen(ink, faces, size.getHeight());
         pens.add(pen);
         return pen;
     }
@@ -41,8 +45,8 @@ public final class OpenPages implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        for (Pen pen : pens) {
-            pen.close();
+        for (Map.Entry<PDPage, Ink> page : inks.entrySet()) {
+            faces.finish(page.getKey(), page.getValue());
         }
     }
 }

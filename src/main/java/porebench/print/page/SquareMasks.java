@@ -2,9 +2,7 @@ package porebench.print.page;
 
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.decoder.Version;
-import com.google.zxing.qrcode.encoder.ByteMatrix;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -16,7 +14,9 @@ final class SquareMasks {
     /** How many masks there are. */
     static final int COUNT = 8;
 
-    private static final int MOST = 128;
+    /** The most squares of a side that a line has bits for. */
+    static final int MOST = 128;
+
     private static final Map<Integer, SquareMasks> KNOWN = new ConcurrentHashMap<>();
 
     private final int side;
@@ -42,30 +42,36 @@ final class SquareMasks {
         }
     }
 
-    /** Returns the best mask for a code that has mask 0; empty where the code is too large to be looked at here. */
-    static Optional<Integer> best(ByteMatrix squares, ErrorCorrectionLevel level) {
-        int side = squares.getWidth();
-        if (side > MOST) {
-            return Optional.empty();
+    /** Returns the masks of codes of a size, at most {@value #MOST} squares. */
+    static SquareMasks of(int side, ErrorCorrectionLevel level) {
+        return KNOWN.computeIfAbsent(4 * side + level.ordinal(), key -> new SquareMasks(side, level));
+    }
+
+    /**
+     * Returns the best mask for a code that has mask 0.
+     *
+     * @param rows its rows, two words each, 1 for dark, the leftmost square in the lowest bit
+     * @param columns its columns likewise, the uppermost square in the lowest bit
+     */
+    int best(long[] rows, long[] columns) {
+        int best = 0;
+        int least = Integer.MAX_VALUE;
+        for (int mask = 0; mask < COUNT; mask++) {
+            int against = marks(rows, across[mask], true, least);
+            against += against >= least ? 0 : marks(columns, down[mask], false, least - against);
+            if (against < least) {
+                least = against;
+                best = mask;
+            }
         }
-        return Optional.of(of(side, level).bestOf(squares));
+        return best;
     }
 
     /** Puts another mask in the place of mask 0, and says in the code which it is. */
-    static void turn(ByteMatrix squares, int mask, ErrorCorrectionLevel level) {
-        int side = squares.getWidth();
-        long[] turning = of(side, level).across[mask];
-        for (int row = 0; row < side; row++) {
-            for (int column = 0; column < side; column++) {
-                if ((turning[2 * row + column / 64] >>> column % 64 & 1) == 1) {
-                    squares.set(column, row, 1 - squares.get(column, row));
-                }
-            }
+    void turn(long[] rows, int mask) {
+        for (int word = 0; word < rows.length; word++) {
+            rows[word] ^= across[mask][word];
         }
-    }
-
-    private static SquareMasks of(int side, ErrorCorrectionLevel level) {
-        return KNOWN.computeIfAbsent(4 * side + level.ordinal(), key -> new SquareMasks(side, level));
     }
 
     /** Turns the squares that say which mask it is, each bit in two places, where it is not that of mask 0. */
@@ -101,51 +107,35 @@ final class SquareMasks {
         return (value << 10 | rest) ^ 0x5412;
     }
 
-    private int bestOf(ByteMatrix squares) {
-        long[] rows = new long[2 * side];
-        long[] columns = new long[2 * side];
-        for (int row = 0; row < side; row++) {
-            for (int column = 0; column < side; column++) {
-                if (squares.get(column, row) == 1) {
-                    set(rows, row, column);
-                    set(columns, column, row);
-                }
-            }
-        }
-        int best = 0;
-        int least = Integer.MAX_VALUE;
-        for (int mask = 0; mask < COUNT; mask++) {
-            int against = marks(turned(rows, across[mask]), true) + marks(turned(columns, down[mask]), false);
-            if (against < least) {
-                least = against;
-                best = mask;
-            }
-        }
-        return best;
-    }
-
-    /** Returns the marks against a code by its lines: runs and look-alikes, and with {@code whole} also blocks and darkness. */
-    private int marks(long[] lines, boolean whole) {
+    /**
+     * Returns the marks against a code by its lines: runs and look-alikes, and with {@code whole} also blocks and darkness. Where they
+     * reach {@code enough}, it stops counting.
+     */
+    private int marks(long[] lines, long[] by, boolean whole, int enough) {
         int marks = 0;
         int dark = 0;
         long pairsLow = low(side - 1);
         long pairsHigh = high(side - 1);
         long equalBeforeLow = 0;
         long equalBeforeHigh = 0;
-        for (int line = 0; line < side; line++) {
-            long low = lines[2 * line];
-            long high = lines[2 * line + 1];
+        long lowBefore = 0;
+        long highBefore = 0;
+        for (int line = 0; line < side && marks < enough; line++) {
+            long low = lines[2 * line] ^ by[2 * line];
+            long high = lines[2 * line + 1] ^ by[2 * line + 1];
             dark += Long.bitCount(low) + Long.bitCount(high);
             long equalLow = ~(low ^ right(low, high, 1)) & pairsLow;
             long equalHigh = ~(high ^ high >>> 1) & pairsHigh;
             marks += runs(equalLow, equalHigh) + lookAlikes(low, high);
             if (whole && line > 0) {
-                long sameLow = equalLow & equalBeforeLow & ~(low ^ lines[2 * line - 2]);
-                long sameHigh = equalHigh & equalBeforeHigh & ~(high ^ lines[2 * line - 1]);
+                long sameLow = equalLow & equalBeforeLow & ~(low ^ lowBefore);
+                long sameHigh = equalHigh & equalBeforeHigh & ~(high ^ highBefore);
                 marks += 3 * (Long.bitCount(sameLow) + Long.bitCount(sameHigh));
             }
             equalBeforeLow = equalLow;
             equalBeforeHigh = equalHigh;
+            lowBefore = low;
+            highBefore = high;
         }
         int all = side * side;
         return whole ? marks + Math.abs(2 * dark - all) * 10 / all * 10 : marks;
@@ -207,16 +197,8 @@ final class SquareMasks {
         return ones <= 64 ? 0 : low(ones - 64);
     }
 
-    private static void set(long[] lines, int line, int place) {
+    static void set(long[] lines, int line, int place) {
         lines[2 * line + place / 64] |= 1L << place % 64;
-    }
-
-    private static long[] turned(long[] lines, long[] by) {
-        long[] turned = new long[lines.length];
-        for (int word = 0; word < lines.length; word++) {
-            turned[word] = lines[word] ^ by[word];
-        }
-        return turned;
     }
 
     /** Returns which squares are no data: corners, the lines between them, the small targets, and what says the version. */
