@@ -187,10 +187,11 @@ class FactorCardTest {
 
     @ParameterizedTest
     @CsvSource({
-        "de-DE,ABZIEHEN,'Luft = Ablesung \u2212 G; G = +0,3 %','Ladung entspricht bei Ablesung 4,8 bis 7,8','4,6 4,3'",
-        "fr-FR,SOUSTRAIRE,'Air = lecture \u2212 G ; G = +0,3 %','Charge conforme pour les lectures de 4,8 \u00e0 7,8','4,6 4,3'",
-        "es-ES,RESTAR,'Aire = lectura \u2212 G; G = +0,3 %','La amasada cumple con lecturas de 4,8 a 7,8','4,6 4,3'",
-        "es-MX,RESTAR,'Aire = lectura \u2212 G; G = +0.3 %','La carga cumple con lecturas de 4.8 a 7.8','4.6 4.3'"
+        "de-DE,ABZIEHEN,'Luft = Ablesung \u2212 G; G = +0,3 %','Ladung entspricht bei Ablesung 4,8 bis 7,8','5,0 4,7'",
+        "fr-FR,SOUSTRAIRE,'Air = lecture \u2212 G ; G = +0,3 %','Charge conforme pour les lectures de 4,8 \u00e0"
+                + " 7,8','5,0 4,7'",
+        "es-ES,RESTAR,'Aire = lectura \u2212 G; G = +0,3 %','La amasada cumple con lecturas de 4,8 a 7,8','5,0 4,7'",
+        "es-MX,RESTAR,'Aire = lectura \u2212 G; G = +0.3 %','La carga cumple con lecturas de 4.8 a 7.8','5.0 4.7'"
     })
     void wordsAndNumbersAreInTheLanguageOfTheCard(
             String tag, String subtract, String factor, String passes, String row) {

@@ -19,9 +19,8 @@ public final class PageText extends PDFTextStripper {
     private final List<Run> runs = new ArrayList<>();
     private final StringBuilder across = new StringBuilder();
 
-    /** Glyphs that follow each other on one line; the size of their type in points. */
-    public record Run(
-            int page, String text, double left, double right, double baseline, double size, boolean bold) {
+    /** Glyphs of one size and weight that follow each other on one line; the size of their type in points. */
+    public record Run(int page, String text, double left, double right, double baseline, double size, boolean bold) {
         double top() {
             return baseline - ASCENT * size;
         }
@@ -87,6 +86,8 @@ public final class PageText extends PDFTextStripper {
         boolean goesOn = last != null
                 && last.page == getCurrentPageNo()
                 && Math.abs(last.baseline - glyph.getYDirAdj()) < 0.01
+                && last.bold == bold
+                && Math.abs(last.size - size) < 0.01
                 && Math.abs(last.right - left) < 0.01 * size;
         if (goesOn) {
             runs.set(

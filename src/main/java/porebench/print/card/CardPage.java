@@ -130,7 +130,8 @@ public final class CardPage {
 
     private void drawTable(double top, double height) throws IOException {
         CardTable table = new CardTable(issue.meterType(), pen, words);
-        ReadingGrid grid = ReadingGrid.choose(card.window(), card.targetAirPercent(), table.place(width, height));
+        ReadingGrid grid = ReadingGrid.choose(
+                card.window(), card.targetAirPercent(), table.place(width, height), ReadingGrid.IN_THE_HAND);
         table.draw(grid, MARGIN, top, width);
         String text = grid.every() == 1
                 ? words.say("card.under-table", card.rule())

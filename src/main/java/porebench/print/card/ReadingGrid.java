@@ -23,10 +23,12 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
     /** Height of a line over the size of the type. */
     static final double LINE = 1.24;
 
-    private static final List<Integer> STEPS = List.of(1, 2, 4, 5, 10, 20, 50, 100);
-    private static final double COMFORTABLE = 9;
+    /** In the hand: as many divisions as type of 9 points lets be. */
+    static final Reach IN_THE_HAND = new Reach(9, 2, List.of(1, 2, 4, 5, 10, 20, 50, 100));
+    /** At arm's length: steps between which a person reads on without counting. */
+    static final Reach AT_ARMS_LENGTH = new Reach(LegibleType.AT_ARMS_LENGTH, 1, List.of(1, 2, 5, 10, 20, 50, 100));
+
     private static final double LARGEST = 13;
-    private static final int ON_EACH_SIDE = 2;
     private static final int AROUND_A_TARGET = 15;
     private static final int MOST_COLUMNS = 6;
 
@@ -49,31 +51,41 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
     record Room(double width, double height, CellWidth cellWidth) {}
 
     /**
+     * How far a table is read from.
+     *
+     * @param comfortable the type, in points, below which fewer readings are shown
+     * @param onEachSide how many readings that fail stand on each side of those that pass, if the scale has them
+     * @param steps of how many divisions one may be shown, rising from 1
+     */
+    record Reach(double comfortable, int onEachSide, List<Integer> steps) {}
+
+    /**
      * Chooses the readings.
      *
      * @param window all readings of the gauge, at least one
      * @param target the target air, in % air, about which the table stands when no reading passes
      * @param place the place the table has
+     * @param reach how far it is read from
      */
-    static ReadingGrid choose(PassWindow window, BigDecimal target, Room place) throws IOException {
-        ReadingGrid best = grid(window.rows(), 1, target, place);
-        for (int every : STEPS) {
-            if (best.size >= COMFORTABLE) {
+    static ReadingGrid choose(PassWindow window, BigDecimal target, Room place, Reach reach) throws IOException {
+        ReadingGrid best = grid(window.rows(), 1, target, place, reach);
+        for (int every : reach.steps()) {
+            if (best.size >= reach.comfortable()) {
                 break;
             }
-            ReadingGrid grid = grid(window.rows(), every, target, place);
+            ReadingGrid grid = grid(window.rows(), every, target, place, reach);
             best = grid.size > best.size ? grid : best;
         }
         return best;
     }
 
-    private static ReadingGrid grid(List<PassWindow.Row> all, int every, BigDecimal target, Room place)
+    private static ReadingGrid grid(List<PassWindow.Row> all, int every, BigDecimal target, Room place, Reach reach)
             throws IOException {
         List<PassWindow.Row> stepped = new ArrayList<>();
         for (int index = 0; index < all.size(); index += every) {
             stepped.add(all.get(index));
         }
-        Middle middle = Middle.of(stepped, target);
+        Middle middle = Middle.of(stepped, target, reach.onEachSide());
         int needed = Math.min(stepped.size(), middle.wanted());
         double cell = place.cellWidth().of(middle.around(stepped, needed));
         int columns = bestColumns(place, cell, needed);
@@ -116,7 +128,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
      * @param wanted how many readings the table should have at least
      */
     private record Middle(int first, int last, int wanted) {
-        static Middle of(List<PassWindow.Row> rows, BigDecimal target) {
+        static Middle of(List<PassWindow.Row> rows, BigDecimal target, int onEachSide) {
             int first = -1;
             int last = -1;
             int nearest = 0;
@@ -131,7 +143,7 @@ record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines,
             }
             return first < 0
                     ? new Middle(nearest, nearest, AROUND_A_TARGET)
-                    : new Middle(first, last, last - first + 1 + 2 * ON_EACH_SIDE);
+                    : new Middle(first, last, last - first + 1 + 2 * onEachSide);
         }
 
         private static BigDecimal distance(PassWindow.Row row, BigDecimal target) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,7 +74,7 @@ class CardRowsTest {
             }
         });
         if (size == CardSize.WALLET) {
-            assertThat(refused).doesNotContain("usual", "ties", "fine", "two digits", "type A", "none passes");
+            assertThat(refused).isSubsetOf("long", "long, negative, sieved");
         } else {
             assertThat(refused).isEmpty();
         }
@@ -82,6 +83,10 @@ class CardRowsTest {
     private static void check(String name, FactorCard card, CardSize size, PaperLanguage language) {
         CardWords words = CardWords.in(language);
         List<PageText.Run> runs = PageText.runs(CardPdf.of(card, CardLook.of(size, language)));
+        if (size == CardSize.WALLET && under(runs, card, words).isEmpty()) {
+            checkExample(name, runs, card, words);
+            return;
+        }
         int every = every(runs, card, words);
         List<Shown> shown = table(runs, card, words);
         String said = name + " at " + size + " in " + language + ": " + shown;
@@ -93,10 +98,11 @@ class CardRowsTest {
             PassWindow.Row row = rows.get(first + at * every);
             assertThat(shown.get(at).reading()).as(said).isEqualByComparingTo(row.reading());
             BigDecimal bare = row.air().stripTrailingZeros();
-            assertThat(shown.get(at).air())
-                    .as(said)
-                    .isEqualTo(words.number(bare.setScale(Math.max(1, bare.scale()))));
+            assertThat(shown.get(at).air()).as(said).isEqualTo(words.number(bare.setScale(Math.max(1, bare.scale()))));
             assertThat(shown.get(at).bold()).as(said).isEqualTo(row.passes());
+        }
+        if (name.equals("usual") || name.equals("ties")) {
+            assertThat(every).as(said).isEqualTo(size == CardSize.WALLET ? 5 : 1);
         }
         assertThat(first % every).as(said).isZero();
         int last = first + (shown.size() - 1) * every;
@@ -105,6 +111,28 @@ class CardRowsTest {
                 assertThat(at).as("a reading that passes, in " + said).isBetween(first, last);
             }
         }
+    }
+
+    /** Where a wallet card has no room for the table, the row whose air is nearest to the target stands as an example. */
+    private static void checkExample(String name, List<PageText.Run> runs, FactorCard card, CardWords words) {
+        PassWindow.Row nearest = card.window().rows().get(0);
+        for (PassWindow.Row row : card.window().rows()) {
+            BigDecimal far = row.air().subtract(card.targetAirPercent()).abs();
+            nearest = far.compareTo(nearest.air()
+                                    .subtract(card.targetAirPercent())
+                                    .abs())
+                            < 0
+                    ? row
+                    : nearest;
+        }
+        BigDecimal bare = nearest.air().stripTrailingZeros();
+        String example = words.say(
+                "card.example",
+                words.number(nearest.reading()),
+                words.number(bare.setScale(Math.max(1, bare.scale()))));
+        String all = runs.stream().map(PageText.Run::text).collect(Collectors.joining());
+        assertThat(all.replaceAll("\\s+", "")).as(name).contains(example.replaceAll("\\s+", ""));
+        assertThat(runs).as(name).noneMatch(run -> run.text().equals(words.say("card.table.air")));
     }
 
     private static int index(List<PassWindow.Row> rows, BigDecimal reading) {
@@ -118,7 +146,7 @@ class CardRowsTest {
 
     /** Returns one of how many divisions the card says that it shows. */
     private static int every(List<PageText.Run> runs, FactorCard card, CardWords words) {
-        String said = under(runs, card, words).text();
+        String said = under(runs, card, words).orElseThrow().text();
         if (said.startsWith(head(words.say("card.under-table", card.rule())))) {
             return 1;
         }
@@ -131,12 +159,11 @@ class CardRowsTest {
         return text.substring(0, 6);
     }
 
-    private static PageText.Run under(List<PageText.Run> runs, FactorCard card, CardWords words) {
+    private static Optional<PageText.Run> under(List<PageText.Run> runs, FactorCard card, CardWords words) {
         return runs.stream()
                 .filter(run -> run.text().startsWith(head(words.say("card.under-table", card.rule())))
                         || run.text().startsWith(head(words.say("card.under-table.stepped", card.rule(), "2"))))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("nothing stands under the table: " + runs));
+                .findFirst();
     }
 
     /** Reads the table: figures below a heading and above the words under the table, two and two, in rising order. */
@@ -152,15 +179,14 @@ class CardRowsTest {
                 .mapToDouble(PageText.Run::left)
                 .min()
                 .orElseThrow();
-        double bottom = under(runs, card, words).baseline();
+        double bottom = under(runs, card, words).orElseThrow().baseline();
         TreeMap<Double, List<PageText.Run>> lines = new TreeMap<>();
         runs.stream()
                 .filter(run -> FIGURE.matcher(run.text()).matches())
                 .filter(run -> run.baseline() > top && run.baseline() < bottom)
                 // What stands on the front of a wallet card is left of the first heading.
                 .filter(run -> run.left() > left - 80)
-                .forEach(run -> lines.computeIfAbsent(
-                                Math.rint(run.baseline() * 10) / 10, line -> new ArrayList<>())
+                .forEach(run -> lines.computeIfAbsent(Math.rint(run.baseline() * 10) / 10, line -> new ArrayList<>())
                         .add(run));
         List<Shown> all = new ArrayList<>();
         for (List<PageText.Run> line : lines.values()) {
@@ -184,8 +210,10 @@ class CardRowsTest {
         return new BigDecimal(text.replace('\u2212', '-').replace(',', '.'));
     }
 
-    // By pencil: G 0.25 of readings 4.8 to 7.8; a tie goes to the even tenth (ASTM E29, recalled): 4.8 - 0.25 = 4.55 -> 4.6,
-    // 4.9 - 0.25 = 4.65 -> 4.6, 5.0 - 0.25 = 4.75 -> 4.8. Read off each size by hand of this list, not of the computed table.
+    // By pencil: G 0.25 of readings 4.8 to 7.8; a tie goes to the even tenth (ASTM E29, recalled): 4.8 - 0.25 = 4.55 ->
+    // 4.6,
+    // 4.9 - 0.25 = 4.65 -> 4.6, 5.0 - 0.25 = 4.75 -> 4.8. Read off each size by hand of this list, not of the computed
+    // table.
     @ParameterizedTest
     @MethodSource("looks")
     void tiesOfThePencilStandOnTheCard(CardSize size, PaperLanguage language) {
@@ -209,8 +237,8 @@ class CardRowsTest {
     void theReaderOfThisTestSeesAWrongRow() {
         CardWords words = CardWords.in(PaperLanguage.ENGLISH);
         FactorCard card = Cards.usual();
-        List<PageText.Run> runs = new ArrayList<>(
-                PageText.runs(CardPdf.of(card, CardLook.of(CardSize.A6, PaperLanguage.ENGLISH))));
+        List<PageText.Run> runs =
+                new ArrayList<>(PageText.runs(CardPdf.of(card, CardLook.of(CardSize.A6, PaperLanguage.ENGLISH))));
         List<Shown> before = table(runs, card, words);
         assertThat(before.toString().toLowerCase(Locale.ROOT)).contains("reading=5.0, air=4.7");
         for (int at = 0; at < runs.size(); at++) {

@@ -23,7 +23,7 @@ class ReadingGridTest {
                 new BigDecimal(division),
                 new BigDecimal(top),
                 Profiles.standard());
-        return ReadingGrid.choose(window, wanted, PLACE);
+        return ReadingGrid.choose(window, wanted, PLACE, ReadingGrid.IN_THE_HAND);
     }
 
     @ParameterizedTest
