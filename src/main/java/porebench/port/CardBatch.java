@@ -3,6 +3,7 @@ package porebench.port;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,11 +17,13 @@ import porebench.evidence.RegisterRow;
 import porebench.evidence.custody.CardChoice;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
+import porebench.evidence.paper.PlantCard;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
+import porebench.record.PlantMark;
 import porebench.record.book.Belonging;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -56,13 +59,35 @@ public final class CardBatch {
      *
      * @param choice the mixes
      * @param leaveOut whether mixes that may not have a card are left out and named; otherwise one of them stops all
+     * @param onOne whether the mixes of a plant stand on one card; mixes without a factor that may be used are then not left out but
+     *     stand on it as that
      * @param look how the cards look
      * @param moment the day and time it is, by the laboratory's clock
      * @param who who lets them leave
      * @param why the reason kept with the records
      */
     public record Wish(
-            CardChoice choice, boolean leaveOut, CardLook look, LocalDateTime moment, String who, String why) {}
+            CardChoice choice,
+            boolean leaveOut,
+            boolean onOne,
+            CardLook look,
+            LocalDateTime moment,
+            String who,
+            String why) {
+        /** Cards of their own for all mixes. */
+        public Wish(
+                CardChoice choice, boolean leaveOut, CardLook look, LocalDateTime moment, String who, String why) {
+            this(choice, leaveOut, false, look, moment, who, why);
+        }
+    }
+
+    /**
+     * The mixes that were asked for.
+     *
+     * @param cards the cards that may leave
+     * @param rows all mixes there are, with their cards where they may have one
+     */
+    private record Chosen(List<FactorCard> cards, List<PlantCard.Row> rows) {}
 
     /**
      * Writes the cards to one file.
@@ -75,16 +100,42 @@ public final class CardBatch {
      */
     public Answer<List<CardHandout.Handed>> toFile(Wish wish, OutputFile file, Progress progress) {
         OutputRefused.unlessNone(file.problems());
-        Answer<List<FactorCard>> cards = cards(wish, progress);
-        if (cards.value().isEmpty()) {
-            return Answer.refused(cards.problems());
+        if (wish.onOne() && !wish.choice().isOfPlant()) {
+            return Answer.refused(List.of(Problem.error("plant", "cards.on-one-plant")));
         }
-        try (Waiting waiting = press.ready(cards.value().get(), wish.look(), file, progress)) {
-            return let(wish, cards, CardPrint.toFile(file.path(), false), waiting, progress);
+        if (wish.onOne() && wish.look().chart()) {
+            return Answer.refused(List.of(Problem.error("chart", "cards.on-one-no-chart")));
+        }
+        Answer<Chosen> chosen = cards(wish, progress);
+        if (chosen.value().isEmpty()) {
+            return Answer.refused(chosen.problems());
+        }
+        Answer<List<FactorCard>> cards = Answer.of(chosen.value().get().cards(), chosen.problems());
+        String destination = CardPrint.toFile(file.path(), false);
+        if (wish.onOne()) {
+            List<PlantCard> pages = press.pages(plant(wish, chosen.value().get()), wish.look());
+            try (Waiting waiting = press.readyPlant(pages, wish.look(), file, progress)) {
+                return let(wish, cards, pages, destination, waiting, progress);
+            }
+        }
+        try (Waiting waiting = press.ready(cards.value().orElseThrow(), wish.look(), file, progress)) {
+            return let(wish, cards, List.of(), destination, waiting, progress);
         }
     }
 
-    private Answer<List<FactorCard>> cards(Wish wish, Progress progress) {
+    private static PlantCard plant(Wish wish, Chosen chosen) {
+        FactorCard any = chosen.cards().get(0);
+        return PlantCard.of(
+                any.laboratory(),
+                wish.choice().plant().orElseThrow(),
+                wish.moment().toLocalDate(),
+                chosen.rows().stream()
+                        .sorted(Comparator.comparing(PlantCard.Row::mixId))
+                        .toList(),
+                any.head());
+    }
+
+    private Answer<Chosen> cards(Wish wish, Progress progress) {
         List<RegisterRow> rows = wish.choice().asksTheRegister()
                 ? LaboratoryStanding.of(book, progress).rows(wish.moment())
                 : List.of();
@@ -95,12 +146,17 @@ public final class CardBatch {
         List<MixId> mixes = chosen.value().get();
         CardGate gate = new CardGate(book);
         List<FactorCard> cards = new ArrayList<>();
+        List<PlantCard.Row> all = new ArrayList<>();
         List<Problem> refused = new ArrayList<>();
         Set<MixId> found = new HashSet<>();
         EvidenceReader.asking(book).readEach(mixes, progress, evidence -> {
             found.add(evidence.mix().value().id());
             Answer<CardGate.Allowed> allowed = gate.card(evidence, Optional.empty(), false, wish.moment());
             allowed.value().ifPresent(one -> cards.add(one.card()));
+            all.add(new PlantCard.Row(
+                    evidence.mix().value().id(),
+                    evidence.mix().value().title(),
+                    allowed.value().map(CardGate.Allowed::card)));
             refused.addAll(allowed.problems());
         });
         mixes.stream()
@@ -109,16 +165,21 @@ public final class CardBatch {
                 .forEach(refused::add);
         boolean isEnough = refused.isEmpty() || (wish.leaveOut() && !cards.isEmpty());
         return isEnough
-                ? Answer.of(cards, refused.stream().map(Problem::asWarning).toList())
+                ? Answer.of(new Chosen(cards, all), refused.stream().map(Problem::asWarning).toList())
                 : Answer.refused(refused);
     }
 
     private Answer<List<CardHandout.Handed>> let(
-            Wish wish, Answer<List<FactorCard>> allowed, String destination, Waiting waiting, Progress progress) {
+            Wish wish,
+            Answer<List<FactorCard>> allowed,
+            List<PlantCard> pages,
+            String destination,
+            Waiting waiting,
+            Progress progress) {
         List<FactorCard> cards = allowed.value().orElseThrow();
         List<Problem> refused = List.of();
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            List<CardHandout.Handed> handed = numbered(wish, cards, destination);
+            List<CardHandout.Handed> handed = numbered(wish, cards, papers(wish, pages), destination);
             refused = book.keep(
                     handed.stream().map(one -> Draft.of(one.print())).toList(), wish.who(), wish.why(), progress);
             if (refused.isEmpty()) {
@@ -130,7 +191,21 @@ public final class CardBatch {
         return Answer.refused(problems);
     }
 
-    private List<CardHandout.Handed> numbered(Wish wish, List<FactorCard> cards, String destination) {
+    /** Returns what is kept as the paper of each mix on a plant's card; of cards of their own nothing, as they are all alike. */
+    private Map<MixId, String> papers(Wish wish, List<PlantCard> pages) {
+        Map<MixId, String> papers = new HashMap<>();
+        long card = pages.isEmpty() ? 0 : book.head().entries();
+        for (PlantCard page : pages) {
+            PlantMark mark = new PlantMark(page.plant(), card, page.page());
+            page.cards()
+                    .forEach(one ->
+                            papers.put(one.mixId(), mark.onto(wish.look().form())));
+        }
+        return papers;
+    }
+
+    private List<CardHandout.Handed> numbered(
+            Wish wish, List<FactorCard> cards, Map<MixId, String> papers, String destination) {
         List<String> mixes = cards.stream().map(card -> card.mixId().text()).toList();
         Map<String, Integer> last = new HashMap<>();
         for (Version<CardPrint> print : book.latestOf(Belonging.PRINTS_OF_MIX, mixes)) {
@@ -145,7 +220,8 @@ public final class CardBatch {
                                 card.mixId(),
                                 card.issue().revision(),
                                 last.getOrDefault(card.issue().recordId(), 0) + 1,
-                                wish.look().form(),
+                                papers.getOrDefault(
+                                        card.mixId(), wish.look().form()),
                                 destination,
                                 Optional.of(wish.moment().truncatedTo(ChronoUnit.MINUTES)))))
                 .toList();

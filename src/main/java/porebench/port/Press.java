@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PhonePage;
+import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
 import porebench.method.Answer;
 import porebench.record.book.Progress;
@@ -37,6 +38,26 @@ public interface Press {
      * @throws OutputRefused if nothing may be written there, or what a person works by does not fit the size of the card
      */
     default Waiting ready(List<FactorCard> cards, CardLook look, OutputFile file, Progress progress) {
+        throw new UnsupportedOperationException("this press prints no cards");
+    }
+
+    /**
+     * Spreads the mixes on a plant's card over as few pages as take them.
+     *
+     * @param whole the card with all its rows
+     * @throws OutputRefused if a row fits no page of this size, or its typeface lacks what a crew works by
+     */
+    default List<PlantCard> pages(PlantCard whole, CardLook look) {
+        throw new UnsupportedOperationException("this press prints no cards");
+    }
+
+    /**
+     * Writes one PDF file of the pages of a plant's card whole beside its place, where it waits.
+     *
+     * @param pages the pages as {@link #pages} gives them
+     * @throws OutputRefused if nothing may be written there
+     */
+    default Waiting readyPlant(List<PlantCard> pages, CardLook look, OutputFile file, Progress progress) {
         throw new UnsupportedOperationException("this press prints no cards");
     }
 

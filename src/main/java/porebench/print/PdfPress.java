@@ -31,6 +31,7 @@ import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.PaperLanguage;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.PlanSheet;
+import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RecallList;
 import porebench.evidence.paper.RegisterList;
@@ -47,6 +48,7 @@ import porebench.port.Waiting;
 import porebench.print.calibration.CalibrationFormPages;
 import porebench.print.calibration.CalibrationPages;
 import porebench.print.card.CardSheets;
+import porebench.print.card.PlantPages;
 import porebench.print.code.CodePicture;
 import porebench.print.page.Faces;
 import porebench.print.page.Imprint;
@@ -117,20 +119,47 @@ public final class PdfPress implements Press {
 
     @Override
     public Waiting ready(List<FactorCard> cards, CardLook look, OutputFile file, Progress progress) {
-        byte[] pdf = compose(cards, look, progress);
+        return waiting(compose(cards, look, progress), cards.get(0), look, file);
+    }
+
+    @Override
+    public Waiting readyPlant(List<PlantCard> pages, CardLook look, OutputFile file, Progress progress) {
+        return waiting(composePlant(pages, look, progress), pages.get(0), look, file);
+    }
+
+    private static Waiting waiting(byte[] pdf, Printed first, CardLook look, OutputFile file) {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(look.languages().get(0).locale());
             return new PrintException(
-                    words.say(
-                            "failed.write",
-                            name(cards.get(0), words),
-                            file.path().toString()),
-                    failure);
+                    words.say("failed.write", name(first, words), file.path().toString()), failure);
         });
     }
 
-    private synchronized byte[] compose(List<FactorCard> cards, CardLook look, Progress progress) {
+    @Override
+    public synchronized List<PlantCard> pages(PlantCard whole, CardLook look) {
+        whole.cards().forEach(PdfPress::requireIssue);
+        try (PDDocument document = new PDDocument()) {
+            return PlantPages.of(whole, typefaces().in(document), look, program);
+        } catch (IOException failure) {
+            throw failed("failed.compose", whole, look.languages().get(0).locale(), failure);
+        }
+    }
+
+    private byte[] compose(List<FactorCard> cards, CardLook look, Progress progress) {
         cards.forEach(PdfPress::requireIssue);
+        return compose(cards, look, progress, CardSheets::add);
+    }
+
+    private byte[] composePlant(List<PlantCard> pages, CardLook look, Progress progress) {
+        return compose(pages, look, progress, CardSheets::add);
+    }
+
+    private interface Adding<T> {
+        List<Problem> to(CardSheets sheets, T card) throws IOException;
+    }
+
+    private synchronized <T extends Printed> byte[] compose(
+            List<T> cards, CardLook look, Progress progress, Adding<T> adding) {
         Locale locale = look.languages().get(0).locale();
         try (PDDocument document = new PDDocument();
                 Faces faces = typefaces().in(document)) {
@@ -139,9 +168,9 @@ public final class PdfPress implements Press {
                     new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
                 int done = 0;
                 List<Problem> refused = new ArrayList<>();
-                for (FactorCard card : cards) {
+                for (T card : cards) {
                     progress.at(Progress.Stage.PRINTING, done++, cards.size());
-                    refused.addAll(sheets.add(card));
+                    refused.addAll(adding.to(sheets, card));
                 }
                 OutputRefused.unlessNone(refused);
             }
@@ -234,6 +263,10 @@ public final class PdfPress implements Press {
             CardLook look = CardLook.of(paper.card().orElseThrow(), PaperLanguage.of(locale));
             return compose(List.of(card), look, Progress.UNHEARD);
         }
+        if (what instanceof PlantCard plant) {
+            CardLook look = CardLook.of(paper.card().orElseThrow(), PaperLanguage.of(locale));
+            return composePlant(pages(plant, look), look, Progress.UNHEARD);
+        }
         Words words = Words.in(locale);
         try (PDDocument document = new PDDocument();
                 Faces faces = typefaces().in(document)) {
@@ -290,7 +323,7 @@ public final class PdfPress implements Press {
     }
 
     private static void requireFits(Printed what, Paper paper) {
-        boolean card = what instanceof FactorCard;
+        boolean card = what instanceof FactorCard || what instanceof PlantCard;
         if (card != paper.card().isPresent()) {
             String rule = card ? "be A6, 4x6in, half-letter or wallet for a card" : "be A4 or letter for a sheet";
             throw new IllegalArgumentException("paper must " + rule + ", but is " + paper.symbol());
@@ -315,6 +348,9 @@ public final class PdfPress implements Press {
     private static String name(Printed what, Words words) {
         if (what instanceof FactorCard card) {
             return words.say("what.card", card.mixId().text());
+        }
+        if (what instanceof PlantCard plant) {
+            return words.say("what.plant-card", plant.plant());
         }
         if (what instanceof CalibrationRecord record) {
             return words.say("what.calibration", record.meter().id().text());

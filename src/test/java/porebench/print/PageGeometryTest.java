@@ -71,7 +71,12 @@ class PageGeometryTest {
                         Cards.takenOn(Cards.training("-0.35", true), Cards.LONG_TITLE, "M. Ash", "R. Vale", "T. Oak"),
                         Cards.WIDEST_CONDITIONS),
                 Cards.training("0.3", false),
-                Cards.training("-0.35", true));
+                Cards.training("-0.35", true),
+                Plants.usual(1),
+                Plants.usual(5),
+                Plants.usual(30),
+                Plants.everything(),
+                Plants.training());
     }
 
     private static Stream<Printed> sheets() {

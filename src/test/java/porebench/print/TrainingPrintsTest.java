@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
+import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
 import porebench.method.MeterType;
 import porebench.port.Paper;
@@ -30,6 +31,7 @@ class TrainingPrintsTest {
                 Cards.training("0.3", false),
                 Cards.in(CardState.WITHDRAWN, Cards.training("-0.35", true)),
                 onSimulatedTrials(Cards.usual()),
+                Plants.training(),
                 Sheets.training(3),
                 Sheets.training(30),
                 Calibrations.training(),
@@ -55,7 +57,7 @@ class TrainingPrintsTest {
     }
 
     private static Paper paper(Printed what) {
-        return what instanceof FactorCard ? Paper.A6 : Paper.A4;
+        return what instanceof FactorCard || what instanceof PlantCard ? Paper.A6 : Paper.A4;
     }
 
     @ParameterizedTest

@@ -36,6 +36,7 @@ class WordsTest {
             "card.formula.",
             "card.target.",
             "card.table.reading.",
+            "plant.formula.",
             "sheet.steps-source.",
             "form.row.",
             "state.",
@@ -98,9 +99,10 @@ class WordsTest {
     private static Set<String> literals() throws IOException {
         Set<String> literals = new TreeSet<>();
         try (Stream<Path> files = Files.walk(SOURCES)) {
-            Path text = Path.of("src/main/java/porebench/evidence/paper/CardText.java");
-            for (Path file : Stream.concat(files.filter(Files::isRegularFile), Stream.of(text))
-                    .toList()) {
+            Stream<Path> texts = Stream.of("CardText", "PlantText")
+                    .map(name -> Path.of("src/main/java/porebench/evidence/paper", name + ".java"));
+            for (Path file :
+                    Stream.concat(files.filter(Files::isRegularFile), texts).toList()) {
                 Matcher matcher = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"")
                         .matcher(Files.readString(file, StandardCharsets.UTF_8));
                 matcher.results().map(found -> found.group(1)).forEach(literals::add);

@@ -130,10 +130,27 @@ public final class CardCheckCommand extends BookCommand {
                         json.number("factorPercent", check.issue().map(FactorIssue::factorPercent)))
                 .field((json, check) -> json.text("state", check.state().map(CardState::symbol)))
                 .whole("copies", CardCheck::copies)
+                .field((json, check) ->
+                        json.list("others", check.others(), (part, issue) -> other().json(part, issue)))
                 .alone((page, check) -> check.issue().ifPresent(issue -> {
                     page.row(words().get("cardcheck.card"), issue.recordId(), "");
                     page.row(words().get("card.factor"), shown().exact(issue.factorPercent()), words().get("unit.air"));
+                    check.others().forEach(other -> {
+                        page.row(words().get("cardcheck.card"), other.recordId(), "");
+                        page.row(
+                                words().get("card.factor"),
+                                shown().exact(other.factorPercent()),
+                                words().get("unit.air"));
+                    });
                     page.row(words().get("cardcheck.copies"), Integer.toString(check.copies()), "");
                 }));
+    }
+
+    /** The other rows of a plant's card. */
+    private ReportLayout<FactorIssue> other() {
+        return this.<FactorIssue>laidOut()
+                .text("mixId", issue -> issue.mixId().text())
+                .whole("revision", FactorIssue::revision)
+                .field((json, issue) -> json.number("factorPercent", Optional.of(issue.factorPercent())));
     }
 }

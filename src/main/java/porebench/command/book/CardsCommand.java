@@ -40,6 +40,9 @@ public final class CardsCommand extends BookCommand {
     @Option(names = "--leave-out")
     private boolean leaveOut;
 
+    @Option(names = "--on-one")
+    private boolean onOne;
+
     @Option(names = "--out", required = true, paramLabel = "<file>")
     private Path out;
 
@@ -92,7 +95,7 @@ public final class CardsCommand extends BookCommand {
                             book, ports().press().get(), here().locale())
                     .toFile(
                             new CardBatch.Wish(
-                                    choice, leaveOut, look, here().now(), who.name(here()), words().get("cards.why")),
+                                    choice, leaveOut, onOne, look, here().now(), who.name(here()), words().get("cards.why")),
                             whereTo.file(out),
                             here().progress());
             return marked(book, CommandOutcome.of(answer, said(look)));
@@ -110,8 +113,21 @@ public final class CardsCommand extends BookCommand {
                         all -> look.languages().stream()
                                 .map(PaperLanguage::symbol)
                                 .collect(Collectors.joining("+")))
-                .alone((page, all) -> page.line(words().get("cards.written", all.size(), path)))
+                .field((json, all) ->
+                        json.whole("plantCards", Optional.of(papers(all)).filter(any -> onOne)))
+                .alone((page, all) -> page.line(
+                        onOne
+                                ? words().get("cards.written-plant", String.valueOf(plant), all.size(), papers(all), path)
+                                : words().get("cards.written", all.size(), path)))
                 .list("cards", all -> all, card());
+    }
+
+    /** Returns how many papers the cards are on. */
+    private static int papers(List<CardHandout.Handed> all) {
+        return (int) all.stream()
+                .map(handed -> handed.print().paper())
+                .distinct()
+                .count();
     }
 
     private ReportLayout<CardHandout.Handed> card() {

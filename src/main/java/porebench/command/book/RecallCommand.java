@@ -27,8 +27,10 @@ import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.port.Paper;
 import porebench.record.CardHolder;
+import porebench.record.CardPrint;
 import porebench.record.CardStep;
 import porebench.record.Laboratory;
+import porebench.record.PlantMark;
 import porebench.record.RecordKind;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
@@ -101,11 +103,21 @@ public final class RecallCommand extends BookCommand {
     }
 
     private Optional<Custody> custody(LabBook book, LocalDateTime moment) {
-        Optional<List<RegisterRow>> rows = mixId == null
-                ? Optional.of(LaboratoryStanding.of(book, here().progress()).rows(moment))
-                : Evidence.of(book, mixId).map(evidence -> List.of(RegisterRow.of(evidence, moment)));
-        return rows.map(
-                some -> mixId == null ? Custody.ofLaboratory(book, some, moment) : Custody.of(book, some, moment));
+        Optional<List<RegisterRow>> ofMix = Optional.ofNullable(mixId)
+                .map(one -> Evidence.of(book, one).stream()
+                        .map(evidence -> RegisterRow.of(evidence, moment))
+                        .toList());
+        if (ofMix.isPresent() && (ofMix.get().isEmpty() || !isOnPlantsCard(book))) {
+            return ofMix.filter(rows -> !rows.isEmpty()).map(rows -> Custody.of(book, rows, moment));
+        }
+        List<RegisterRow> rows = LaboratoryStanding.of(book, here().progress()).rows(moment);
+        return Optional.of(Custody.ofLaboratory(book, rows, moment));
+    }
+
+    /** Returns whether one of the named cards is a row of a plant's card: what happens to it happens to cards of other mixes. */
+    private boolean isOnPlantsCard(LabBook book) {
+        return book.latest(CardPrint.class, cards).values().stream()
+                .anyMatch(print -> PlantMark.of(print.value()).isPresent());
     }
 
     /** A list is written alone, and as PDF. */

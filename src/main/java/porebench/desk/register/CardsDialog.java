@@ -2,6 +2,7 @@ package porebench.desk.register;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -30,6 +31,7 @@ final class CardsDialog {
     private final JComboBox<String> plants;
     private final JComboBox<Optional<PaperLanguage>> seconds;
     private final JComboBox<Integer> perSheet;
+    private final JCheckBox onOne = new JCheckBox();
     private JButton accept = new JButton();
 
     CardsDialog(CardsModel model, ProblemText problemText) {
@@ -88,19 +90,27 @@ final class CardsDialog {
         form.add("second", texts.get("cards.second"), seconds, "");
         form.add("sheet", texts.get("cards.sheet"), sheet, "");
         form.add("perSheet", texts.get("cards.per-sheet"), perSheet, "");
-        JCheckBox leaveOut = new JCheckBox();
-        leaveOut.setName("cards.leave-out");
-        leaveOut.setOpaque(false);
-        Commands.say(leaveOut, texts.get("cards.leave-out"));
-        leaveOut.addActionListener(event -> {
-            model.leaveOut(leaveOut.isSelected());
-            refresh();
-        });
-        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill,460::]", "[]12[]8[]"));
+        JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill,460::]", "[]12[]8[]8[]"));
         content.add(form.panel());
+        if (!model.plants().isEmpty()) {
+            choice(onOne, "cards.on-one", model::onOne);
+            content.add(onOne);
+        }
+        JCheckBox leaveOut = new JCheckBox();
+        choice(leaveOut, "cards.leave-out", model::leaveOut);
         content.add(leaveOut);
         content.add(said, "wmin 0");
         return content;
+    }
+
+    private void choice(JCheckBox box, String name, Consumer<Boolean> chosen) {
+        box.setName(name);
+        box.setOpaque(false);
+        Commands.say(box, texts.get(name));
+        box.addActionListener(event -> {
+            chosen.accept(box.isSelected());
+            refresh();
+        });
     }
 
     private String language(PaperLanguage language) {
@@ -117,6 +127,7 @@ final class CardsDialog {
 
     private void refresh() {
         plants.setEnabled(model.which() == CardsModel.Which.PLANT);
+        onOne.setEnabled(model.which() == CardsModel.Which.PLANT);
         perSheet.setEnabled(model.isOnSheets());
         Choices.show(seconds, model.seconds(), Optional.of(model.second()));
         said.setText(model.said());

@@ -12,6 +12,7 @@ import porebench.evidence.paper.CardSize;
 import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Texts;
 import porebench.port.CardBatch;
+import porebench.port.CardHandout;
 import porebench.quantity.Symbolic;
 import porebench.record.id.MixId;
 
@@ -23,6 +24,7 @@ final class CardsModel {
     private Which which = Which.VIEW;
     private String plant;
     private boolean leaveOut;
+    private boolean onOne;
     private CardSize size = CardSize.A6;
     private PaperLanguage first;
     private Optional<PaperLanguage> second = Optional.empty();
@@ -98,6 +100,16 @@ final class CardsModel {
         leaveOut = others;
     }
 
+    /** Takes whether the mixes of a plant stand on one card. */
+    void onOne(boolean card) {
+        onOne = card;
+    }
+
+    /** Returns whether the mixes of a plant stand on one card: of other mixes each has its own. */
+    boolean isOnOne() {
+        return onOne && which == Which.PLANT;
+    }
+
     void take(CardSize cards) {
         size = cards;
     }
@@ -147,12 +159,24 @@ final class CardsModel {
             default -> usable(all);
         };
         int may = usable(rows).size();
+        if (isOnOne()) {
+            return onOneSaid(may, rows.size());
+        }
         return may == rows.size()
                 ? texts.get("cards.all", Integer.toString(may))
                 : texts.get(
                         leaveOut ? "cards.some" : "cards.stopped",
                         Integer.toString(may),
                         Integer.toString(rows.size()));
+    }
+
+    private String onOneSaid(int may, int all) {
+        if (may == all) {
+            return texts.get("cards.plant-all", Integer.toString(all));
+        }
+        return leaveOut
+                ? texts.get("cards.plant-some", Integer.toString(all), Integer.toString(may))
+                : texts.get("cards.plant-stopped", Integer.toString(may), Integer.toString(all));
     }
 
     private static List<RegisterRow> usable(List<RegisterRow> rows) {
@@ -184,12 +208,26 @@ final class CardsModel {
     }
 
     /**
+     * Says what was made.
+     *
+     * @param made the cards, those of a plant's card each with the paper it is on
+     * @param path the file
+     */
+    String made(CardBatch.Wish wish, List<CardHandout.Handed> made, String path) {
+        String mixes = Integer.toString(made.size());
+        long papers = made.stream().map(one -> one.print().paper()).distinct().count();
+        return wish.onOne()
+                ? texts.get("cards.made-plant", mixes, Long.toString(papers), path)
+                : texts.get("cards.made", mixes, path);
+    }
+
+    /**
      * Returns what is wanted.
      *
      * @param moment the day and time it is, by the laboratory's clock
      * @param who who lets the cards leave
      */
     CardBatch.Wish wish(LocalDateTime moment, String who) {
-        return new CardBatch.Wish(choice(), leaveOut, look(), moment, who, texts.get("cards.why"));
+        return new CardBatch.Wish(choice(), leaveOut, isOnOne(), look(), moment, who, texts.get("cards.why"));
     }
 }

@@ -89,10 +89,10 @@ final class RegisterActions {
                         page,
                         texts.get("cards.title"),
                         texts.get("cards.file", desk.tools().today().toString()))
-                .ifPresent(file -> make(wanted.wish(desk.tools().now(), person.get()), file));
+                .ifPresent(file -> make(wanted, wanted.wish(desk.tools().now(), person.get()), file));
     }
 
-    private void make(CardBatch.Wish wish, OutputFile file) {
+    private void make(CardsModel wanted, CardBatch.Wish wish, OutputFile file) {
         CardBatch batch =
                 new CardBatch(desk.book(), desk.tools().press(), desk.tools().locale());
         String path = file.path().toString();
@@ -105,7 +105,7 @@ final class RegisterActions {
                         answer -> {
                             desk.refresh();
                             told.accept(answer.value()
-                                    .map(made -> texts.get("cards.made", Integer.toString(made.size()), path))
+                                    .map(made -> wanted.made(wish, made, path))
                                     .orElseGet(() -> texts.get("cards.refused")));
                             if (!answer.problems().isEmpty()) {
                                 boolean isMade = answer.value().isPresent();

@@ -23,16 +23,17 @@ import porebench.record.CardSteps;
  */
 public record CardActs(CardStep.Act act, Optional<CardHolder> holder, LocalDateTime at, String by, String remark) {
     /**
-     * Returns the next step of each card, or everything that is against it.
+     * Returns the next step of each card, or everything that is against it; of one that is a row of a plant's card also that of the
+     * others on it.
      *
-     * @param custody where the cards are now
+     * @param custody where the cards are now, those of all mixes of a plant where one of them is on a plant's card
      * @param names the cards, by the names of their records
      */
     public Answer<List<CardStep>> steps(Custody custody, List<String> names) {
         List<CardStep> steps = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         Map<String, HeldCard> cards = custody.byName();
-        for (String name : names.stream().distinct().toList()) {
+        for (String name : PlantCards.with(custody, names, act)) {
             Optional<HeldCard> card = Optional.ofNullable(cards.get(name));
             if (card.isEmpty()) {
                 problems.add(Problem.error("card", "custody.no-such-card", name));
@@ -40,7 +41,8 @@ public record CardActs(CardStep.Act act, Optional<CardHolder> holder, LocalDateT
                 CardStep step = next(card.get());
                 problems.addAll(CardSteps.check(card.get().print(), card.get().steps(), step, custody.at()));
                 gone(card.get(), step).ifPresent(problems::add);
-                steps.add(step);
+                // Said after the rules were asked: that it is a plant's card is no reason for anything.
+                steps.add(PlantCards.noted(step, card.get().print()));
             }
         }
         return Problem.anyError(problems) ? Answer.refused(problems) : Answer.of(steps, problems);

@@ -36,6 +36,11 @@ public record CardChoice(List<MixId> named, Optional<String> plant, boolean reca
         return new CardChoice(named, Optional.empty(), false);
     }
 
+    /** Returns whether it is the mixes of one plant and no others, as stand on a plant's card. */
+    public boolean isOfPlant() {
+        return named.isEmpty() && plant.isPresent() && !recalled;
+    }
+
     /** Returns whether the register has to be asked which mixes these are. */
     public boolean asksTheRegister() {
         return named.isEmpty() || plant.isPresent() || recalled;

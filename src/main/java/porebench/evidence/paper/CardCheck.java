@@ -14,7 +14,6 @@ import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.book.Belonging;
 import porebench.record.book.LabBook;
-import porebench.record.id.MixId;
 
 /**
  * What a lab book finds about the text of a card, as its code of squares, a phone or a person gives it.
@@ -23,19 +22,26 @@ import porebench.record.id.MixId;
  * It says nothing about the paper: a text copied letter for letter is unaltered too.
  *
  * @param verdict what is to be thought of the text
- * @param issue the revision that it names; empty where the lab book holds none of that name
+ * @param issue the revision that it names, of a plant's card the first that is no longer to be worked by, or else the first; empty
+ *     where the lab book holds none of that name
  * @param state how it stands with the cards of that revision now
- * @param copies how many cards, files and marked copies of the revision left the laboratory
+ * @param copies how many cards, files and marked copies of the revision left the laboratory; of several the fewest
+ * @param others the other revisions on a plant's card
  * @param problems why the text is no card to work by; warnings where it is one, or was
  */
 public record CardCheck(
-        Verdict verdict, Optional<FactorIssue> issue, Optional<CardState> state, int copies, List<Problem> problems) {
+        Verdict verdict,
+        Optional<FactorIssue> issue,
+        Optional<CardState> state,
+        int copies,
+        List<FactorIssue> others,
+        List<Problem> problems) {
     private static final Pattern SEALED =
             Pattern.compile("(.*\\[.+/r[1-9]\\d{0,8}] ?)(\\S{4}-?\\S{4})", Pattern.DOTALL);
-    private static final Pattern NAME = Pattern.compile("(.+)/r([1-9]\\d{0,8})]");
     private static final String FIELD = "text";
 
     public CardCheck {
+        others = List.copyOf(others);
         problems = List.copyOf(problems);
     }
 
@@ -65,7 +71,7 @@ public record CardCheck(
         }
         String body = matcher.group(1);
         Optional<CheckCode> code = CheckCode.parse(matcher.group(2));
-        Optional<Found> found = found(book, body);
+        List<SealedNames> found = SealedNames.in(book, body);
         if (found.isEmpty()) {
             return without(
                     Verdict.UNKNOWN,
@@ -74,9 +80,11 @@ public record CardCheck(
                             "cardcheck.unknown",
                             body.substring(body.lastIndexOf('[') + 1, body.lastIndexOf(']'))));
         }
-        Found card = found.get();
-        boolean fits = code.equals(Optional.of(CheckCode.of(card.seal().key(), body)));
-        return card.checked(book, fits, moment);
+        Optional<SealedNames> fitting = found.stream()
+                .filter(names ->
+                        code.equals(Optional.of(CheckCode.of(names.seal().key(), body))))
+                .findFirst();
+        return new Found(book, fitting.orElse(found.get(0)), moment).checked(fitting.isPresent());
     }
 
     /** Returns whether a text ends as that of a card does: in the name of a revision and a code, right or wrong. */
@@ -85,56 +93,55 @@ public record CardCheck(
     }
 
     private static CardCheck without(Verdict verdict, Problem problem) {
-        return new CardCheck(verdict, Optional.empty(), Optional.empty(), 0, List.of(problem));
+        return new CardCheck(verdict, Optional.empty(), Optional.empty(), 0, List.of(), List.of(problem));
     }
 
-    /** Finds the revision that the brackets at the end name; the name of a mix may have brackets itself. */
-    private static Optional<Found> found(LabBook book, String body) {
-        for (int from = body.lastIndexOf('['); from >= 0; from = body.lastIndexOf('[', from - 1)) {
-            Matcher named = NAME.matcher(body.substring(from + 1).stripTrailing());
-            if (named.matches()) {
-                MixId mix = new MixId(named.group(1));
-                String name = FactorIssue.idOf(mix, Integer.parseInt(named.group(2)));
-                Optional<FactorIssue> issue =
-                        book.latest(FactorIssue.class, name).map(version -> version.value());
-                Optional<CardSeal> seal = CardSeal.of(book, name);
-                if (issue.isPresent() && seal.isPresent()) {
-                    return Optional.of(new Found(mix, issue.get(), seal.get()));
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private record Found(MixId mix, FactorIssue issue, CardSeal seal) {
-        CardCheck checked(LabBook book, boolean fits, LocalDateTime moment) {
-            Optional<Evidence> evidence = Evidence.of(book, mix);
-            boolean training = book.isTraining() || issue.isSimulated();
+    private record Found(LabBook book, SealedNames names, LocalDateTime moment) {
+        CardCheck checked(boolean fits) {
+            String name = names.seal().name();
+            boolean training = book.isTraining() || names.issues().stream().anyMatch(FactorIssue::isSimulated);
             Verdict verdict = !fits ? Verdict.ALTERED : training ? Verdict.TRAINING : Verdict.UNALTERED;
             List<Problem> problems = new ArrayList<>();
             if (verdict == Verdict.ALTERED) {
-                problems.add(Problem.error(FIELD, "cardcheck.altered", seal.name()));
+                problems.add(Problem.error(FIELD, "cardcheck.altered", name));
             }
             if (verdict == Verdict.TRAINING) {
-                problems.add(Problem.error(FIELD, "cardcheck.training", seal.name()));
+                problems.add(Problem.error(FIELD, "cardcheck.training", name));
             }
-            evidence.flatMap(known -> CardState.refusal(known, issue, moment))
-                    .map(Problem::asWarning)
-                    .ifPresent(problems::add);
-            int copies = (int) book.latestOf(Belonging.PRINTS_OF_MIX, mix.text()).stream()
+            List<FactorIssue> issues = new ArrayList<>(names.issues());
+            Optional<FactorIssue> worst = Optional.empty();
+            int copies = Integer.MAX_VALUE;
+            for (FactorIssue issue : names.issues()) {
+                Optional<Problem> refusal =
+                        evidence(issue).flatMap(known -> CardState.refusal(known, issue, moment));
+                refusal.map(Problem::asWarning).ifPresent(problems::add);
+                worst = worst.or(() -> refusal.map(any -> issue));
+                copies = Math.min(copies, copies(issue));
+            }
+            FactorIssue first = worst.orElse(issues.get(0));
+            issues.remove(first);
+            if (fits && copies == 0) {
+                problems.add(Problem.warning(FIELD, "cardcheck.none-left", name));
+            }
+            return new CardCheck(
+                    verdict,
+                    Optional.of(first),
+                    evidence(first).map(known -> CardState.of(known, first, moment)),
+                    copies,
+                    issues,
+                    problems);
+        }
+
+        private Optional<Evidence> evidence(FactorIssue issue) {
+            return Evidence.of(book, issue.mixId());
+        }
+
+        private int copies(FactorIssue issue) {
+            return (int) book.latestOf(Belonging.PRINTS_OF_MIX, issue.mixId().text()).stream()
                     .map(version -> version.value())
                     .filter(print -> print.revision() == issue.revision())
                     .filter(print -> print.way() != CardPrint.Way.NOT_RELEASED)
                     .count();
-            if (fits && copies == 0) {
-                problems.add(Problem.warning(FIELD, "cardcheck.none-left", seal.name()));
-            }
-            return new CardCheck(
-                    verdict,
-                    Optional.of(issue),
-                    evidence.map(known -> CardState.of(known, issue, moment)),
-                    copies,
-                    problems);
         }
     }
 }

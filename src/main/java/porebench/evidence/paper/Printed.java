@@ -6,6 +6,7 @@ import porebench.record.Laboratory;
 /** Something that is put on paper; what it says is settled here, how it looks is the business of {@code print}. */
 public sealed interface Printed
         permits FactorCard,
+                PlantCard,
                 TrialSheet,
                 CalibrationRecord,
                 CalibrationForm,

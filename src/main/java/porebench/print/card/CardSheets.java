@@ -3,7 +3,6 @@ package porebench.print.card;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -12,6 +11,7 @@ import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.CardSize;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PaperLanguage;
+import porebench.evidence.paper.PlantCard;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.port.OutputRefused;
@@ -24,7 +24,7 @@ import porebench.print.page.Words;
 
 /** Lays cards out in a document: each on a page of its own, or as many as fit on a sheet, with crosses to cut by. */
 public final class CardSheets implements AutoCloseable {
-    private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
+    static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
     private final PDDocument document;
     private final Faces faces;
     private final CardLook look;
@@ -84,14 +84,38 @@ public final class CardSheets implements AutoCloseable {
         if (!notShown.isEmpty()) {
             return notShown;
         }
-        Optional<CardChart> chart = Optional.empty();
-        if (look.chart()) {
-            Answer<CardChart> drawn = CardChart.of(card, look.size());
-            if (drawn.value().isEmpty()) {
-                return drawn.problems();
-            }
-            chart = drawn.value();
+        if (!look.chart()) {
+            return add((words, left, bottom) -> face(card, words), false);
         }
+        Answer<CardChart> drawn = CardChart.of(card, look.size());
+        if (drawn.value().isEmpty()) {
+            return drawn.problems();
+        }
+        CardChart chart = drawn.value().get();
+        return add(
+                (words, left, bottom) -> {
+                    backs.add(card, chart, words, left, bottom);
+                    face(card, words);
+                },
+                true);
+    }
+
+    /**
+     * Adds a page of a plant's card, which has no chart.
+     *
+     * @param card a page as {@link PlantPages} spreads them
+     * @return nothing, as pages are spread so that they fit
+     */
+    public List<Problem> add(PlantCard card) throws IOException {
+        return add((words, left, bottom) -> face(card, words), false);
+    }
+
+    /** One face of a card, drawn with its lower left corner at a place of the page. */
+    private interface Side {
+        void draw(Words words, double left, double bottom) throws IOException;
+    }
+
+    private List<Problem> add(Side side, boolean hasBack) throws IOException {
         if (onPage == places.count()) {
             end();
             page = page();
@@ -105,19 +129,17 @@ public final class CardSheets implements AutoCloseable {
             boolean below = look.size() == CardSize.WALLET;
             double faceLeft = left + (below ? 0 : which * face);
             double faceBottom = bottom + (below ? (languages.size() - 1 - which) * faceHeight : 0);
-            Words words = languages.get(which);
-            chart.ifPresent(one -> backs.add(card, one, words, faceLeft, faceBottom));
             ink.save();
             ink.translate(faceLeft, faceBottom);
             try {
-                face(card, words);
+                side.draw(languages.get(which), faceLeft, faceBottom);
             } catch (OutputRefused tooMuch) {
                 return tooMuch.problems();
             }
             ink.restore();
         }
         marks.draw(ink, left, bottom);
-        if (chart.isPresent()) {
+        if (hasBack) {
             backs.mark(left, bottom);
         }
         return List.of();
@@ -139,6 +161,13 @@ public final class CardSheets implements AutoCloseable {
                         page,
                         look.size().symbol())
                 .draw();
+    }
+
+    private void face(PlantCard card, Words words) throws IOException {
+        double scale = look.size().enlargement();
+        ink.scale(scale);
+        PlantPages.page(card, faces, words, imprint.program(), look.size())
+                .draw(new Pen(ink, faces, faceHeight / scale));
     }
 
     /** Ends the page, and draws the backs of its cards where they have any. */

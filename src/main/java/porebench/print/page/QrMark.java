@@ -35,6 +35,16 @@ public final class QrMark {
         return side / (used.side() + 2 * EDGE);
     }
 
+    /**
+     * Returns how long the side of one square is where {@link #drawFine} draws a text, in points; almost 0 where no code takes the text.
+     *
+     * @param side how long a side of the code is with its white edge, in points
+     */
+    public static double square(String text, double side) {
+        double roomy = side / (width(text, ErrorCorrectionLevel.M) + 2 * EDGE);
+        return roomy >= COMFORTABLE ? roomy : side / (width(text, ErrorCorrectionLevel.L) + 2 * EDGE);
+    }
+
     /** Returns how many squares wide a text would be, without laying them out; more than any code has where it is too long. */
     static int width(String text, ErrorCorrectionLevel level) {
         int bytes = text.getBytes(StandardCharsets.UTF_8).length;

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -20,9 +21,11 @@ import porebench.command.Terminal.Said;
 import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.MixDesign;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
+import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** Cards by the command line, of a lab book with one factor in force; the day is 1 July 2026. */
@@ -183,5 +186,68 @@ class CardsCommandTest {
         try (LabBook book = book()) {
             assertThat(book.latest(CardPrint.class, "M-1/r1/1")).isEmpty();
         }
+    }
+
+    /** A second mix of the plant has no factor: it stops the card, or stands on it as that. */
+    @Test
+    void aPlantsMixesStandOnOneCard() throws IOException {
+        ofPlantNorth();
+        Said stopped = cards("--plant", "North", "--on-one", "--out", "plant.pdf");
+        assertThat(stopped.status()).isEqualTo(1);
+        assertThat(stopped.codes()).containsExactly("issue.none-in-force");
+        assertThat(folder.resolve("plant.pdf")).doesNotExist();
+        Said made = cards("--plant", "North", "--on-one", "--leave-out", "--out", "plant.pdf");
+        assertThat(made.status()).isZero();
+        assertThat(made.json()).containsEntry("cardsMade", 1).containsEntry("plantCards", 1);
+        assertThat(text("plant.pdf")).contains("Plant: North", "M-1", "M-2", "NO FACTOR");
+        try (LabBook book = book()) {
+            assertThat(book.latest(CardPrint.class))
+                    .extracting(print -> print.value().paper())
+                    .singleElement()
+                    .asString()
+                    .matches("A6, card \\d+ page 1 of plant North");
+        }
+        assertThat(terminal.run(with("cards", "--plant", "North", "--on-one", "--leave-out", "--out", "again.pdf"))
+                        .out())
+                .contains("Mixes on the card of plant North: 1, on 1 cards, into");
+        assertThat(cards("--out", "all.pdf").json()).containsEntry("plantCards", null);
+    }
+
+    @Test
+    void oneCardIsThatOfAPlantAndNoWallet() {
+        assertThat(cards("--on-one", "--out", "plant.pdf").codes()).containsExactly("cards.on-one-plant");
+        ofPlantNorth();
+        Said wallet = cards("--plant", "North", "--on-one", "--leave-out", "--paper", "wallet", "--out", "plant.pdf");
+        assertThat(wallet.status()).isEqualTo(1);
+        assertThat(wallet.codes()).containsExactly("plant.no-wallet");
+        assertThat(cards("--plant", "North", "--on-one", "--leave-out", "--chart", "--out", "plant.pdf")
+                        .codes())
+                .containsExactly("cards.on-one-no-chart");
+        try (LabBook book = book()) {
+            assertThat(book.latest(CardPrint.class)).isEmpty();
+        }
+    }
+
+    private void ofPlantNorth() {
+        try (LabBook book = book()) {
+            Version<MixDesign> version = book.latest(MixDesign.class, "M-1").orElseThrow();
+            MixDesign plain = version.value();
+            MixDesign first = at(plain, plain.id());
+            MixDesign second = at(plain, new MixId("M-2"));
+            assertThat(book.keep(List.of(Draft.correcting(version, first), Draft.of(second)), "Ada", "of North"))
+                    .isEmpty();
+        }
+    }
+
+    private static MixDesign at(MixDesign plain, MixId id) {
+        return new MixDesign(
+                id,
+                plain.title(),
+                plain.batch(),
+                plain.soakMinutes(),
+                plain.airTolerancePercent(),
+                plain.profileId(),
+                plain.remarks(),
+                Optional.of("North"));
     }
 }

@@ -150,6 +150,42 @@ class CardsWindowTest {
         assertThat(asker.problemsShown).hasSize(4).noneMatch(Problem::isError);
     }
 
+    /** Of the three mixes of the Velmar Road plant one has a factor. */
+    @Test
+    void thePlantsMixesStandOnOneCard() throws Exception {
+        openTheRegister(press);
+        Path file = folder.resolve("plant.pdf");
+        asker.filesToWrite.add(file);
+        askForCards();
+        assertThat(EventThread.call(() -> asked(Component.class, "cards.on-one").isEnabled()))
+                .isFalse();
+        choose("which", KeyEvent.VK_END, 3);
+        choose("plant", KeyEvent.VK_V, plantOf("V"));
+        Keys.bringTo(() -> asked(Component.class, "cards.on-one"));
+        keys.strike(KeyEvent.VK_SPACE);
+        Keys.bringTo(() -> asked(Component.class, "cards.leave-out"));
+        keys.strike(KeyEvent.VK_SPACE);
+        keys.strike(KeyEvent.VK_ENTER);
+        assertThat(EventThread.comes(() -> isTold("Card of the plant made: 1 mixes on 1 cards.")))
+                .isTrue();
+        assertThat(text(file))
+                .contains("Plant: Velmar Road plant", "HG-101", "HG-103", "NO FACTOR")
+                .doesNotContain("HG-102");
+        assertThat(asker.problemsShown).hasSize(2).noneMatch(Problem::isError);
+    }
+
+    private static int plantOf(String letter) throws Exception {
+        return EventThread.call(() -> {
+            JComboBox<?> plants = asked(JComboBox.class, "plant");
+            for (int row = 0; row < plants.getItemCount(); row++) {
+                if (plants.getItemAt(row).toString().startsWith(letter)) {
+                    return row;
+                }
+            }
+            return -1;
+        });
+    }
+
     @Test
     void escapeMakesNone() throws Exception {
         openTheRegister(press);

@@ -124,4 +124,30 @@ class CardsModelTest {
         assertThat(model.look().sheet()).contains(CardLook.Sheet.LETTER);
         assertThat(model.look().size()).isEqualTo(CardSize.WALLET);
     }
+
+    /** M-1 and M-2 are of plant North; M-2 has lapsed. */
+    @Test
+    void onePlantMayHaveItsMixesOnOneCard() {
+        CardsModel model = model(all);
+        model.onOne(true);
+        assertThat(model.isOnOne()).isFalse();
+        assertThat(model.wish(NOON, "").onOne()).isFalse();
+        assertThat(model.said()).startsWith("With a factor that may be used: 2 of 3 mixes.");
+        model.take(CardsModel.Which.PLANT);
+        model.takePlant("North");
+        assertThat(model.wish(NOON, "").onOne()).isTrue();
+        assertThat(model.said())
+                .isEqualTo("With a factor that may be used: 1 of 2 mixes. No card is made unless the others are left out:"
+                        + " they then stand on it as without a factor.");
+        model.leaveOut(true);
+        assertThat(model.said())
+                .isEqualTo("Rows on the card of the plant: 2, of them with a factor that may be used: 1. The others stand"
+                        + " on it as without a factor.");
+        CardsModel good = new CardsModel(RecordPage.texts(desk), List.of(all.get(0)), List.of());
+        good.take(CardsModel.Which.PLANT);
+        good.onOne(true);
+        assertThat(good.said()).startsWith("Rows on the card of the plant: 1.");
+        good.onOne(false);
+        assertThat(good.said()).isEqualTo("Cards to be made: 1.");
+    }
 }
