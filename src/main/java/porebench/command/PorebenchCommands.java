@@ -225,8 +225,8 @@ public final class PorebenchCommands {
         line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
         line.registerConverter(PaperLanguage.class, choice(PaperLanguage.values(), PaperLanguage::symbol));
         line.registerConverter(CardLook.Sheet.class, choice(CardLook.Sheet.values(), CardLook.Sheet::symbol));
-        // A register, a plan and a list of cards are no cards.
-        Stream.of("register", "plan", "field-sheet", "recall")
+        // A register, a plan and a list of cards or readings are no cards.
+        Stream.of("register", "plan", "field-sheet", "recall", "readings")
                 .flatMap(name -> Optional.ofNullable(line.getSubcommands().get(name)).stream())
                 .forEach(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
         line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));

@@ -25,6 +25,8 @@ public final class ReadingsTable {
             "factor_pct_air",
             "air_pct",
             "expanded_u_pct",
+            "full_mixture_air_pct",
+            "mortar_air_pct",
             "verdict",
             "guard_standard_uncertainties",
             "notes",
@@ -61,6 +63,10 @@ public final class ReadingsTable {
                 or(air.map(made -> made.factorPercent().toPlainString())),
                 or(air.map(made -> made.reportedPercent().toPlainString())),
                 or(air.flatMap(FieldList.Air::expandedPercent).map(BigDecimal::toPlainString)),
+                or(air.flatMap(FieldList.Air::spread)
+                        .map(spread -> spread.fullMixturePercent().toPlainString())),
+                or(air.flatMap(FieldList.Air::spread)
+                        .map(spread -> spread.mortarPercent().toPlainString())),
                 line.verdict(),
                 guard,
                 String.join(BETWEEN, line.notes()),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import porebench.evidence.paper.FieldList;
+import porebench.evidence.paper.SievedAirs;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.Typed;
 import porebench.record.FieldReading;
@@ -85,7 +86,10 @@ public final class FieldLists {
                         2,
                         new BigDecimal("0.3"),
                         new BigDecimal("5." + (number + 7) % 10),
-                        Optional.of(new BigDecimal("0.25"))));
+                        Optional.of(new BigDecimal("0.25")),
+                        number == 2
+                                ? Optional.of(new SievedAirs.Spread(new BigDecimal("4.1"), new BigDecimal("6.6")))
+                                : Optional.empty()));
         return new FieldList.Line(
                 reading,
                 air,

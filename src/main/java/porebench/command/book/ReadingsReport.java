@@ -13,6 +13,7 @@ import porebench.command.reply.ReportLayout;
 import porebench.evidence.field.FieldAir;
 import porebench.evidence.field.FieldFinding;
 import porebench.evidence.field.FieldOutcome;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.Dates;
 import porebench.method.ProblemText;
 import porebench.method.Texts;
@@ -38,6 +39,9 @@ final class ReadingsReport {
      * @param guard how many standard uncertainties wide the guard band is; empty for none
      */
     Report of(List<FieldOutcome> outcomes, Optional<BigDecimal> guard) {
+        boolean isSieved = outcomes.stream()
+                .flatMap(outcome -> outcome.air().stream())
+                .anyMatch(air -> air.spread().isPresent());
         return new ReportLayout<List<FieldOutcome>>(words, shown)
                 .field((json, all) -> json.number("guard", guard))
                 .whole("count", List::size)
@@ -53,9 +57,12 @@ final class ReadingsReport {
                         count(all, AirVerdict.FAILS),
                         notCorrected(all)))
                 .gap()
-                .list("readings", all -> all, reading())
+                .list("readings", all -> all, reading(isSieved))
                 .alone((page, all) -> {
                     page.gap();
+                    if (isSieved) {
+                        page.line(words.get("readings.sieved"));
+                    }
                     all.stream()
                             .flatMap(outcome -> outcome.air().stream())
                             .map(FieldAir::issue)
@@ -86,8 +93,9 @@ final class ReadingsReport {
         return outcomes.stream().filter(outcome -> outcome.air().isEmpty()).count();
     }
 
-    private ReportLayout<FieldOutcome> reading() {
-        return new ReportLayout<FieldOutcome>(words, shown)
+    /** Lays out a reading; full mixture and mortar have columns where some concrete is wet-sieved. */
+    private ReportLayout<FieldOutcome> reading(boolean isSieved) {
+        ReportLayout<FieldOutcome> layout = new ReportLayout<FieldOutcome>(words, shown)
                 .text(
                         "readingId",
                         "readings.reading",
@@ -108,8 +116,12 @@ final class ReadingsReport {
                 .text("state", outcome -> outcome.now().state().symbol())
                 .field((json, outcome) -> found(json, outcome.now()))
                 .cell("readings.factor", outcome -> now(outcome, this::factor))
-                .cell("readings.air", outcome -> now(outcome, air -> shown.exact(air.reportedPercent())))
-                .cell(
+                .cell("readings.air", outcome -> now(outcome, air -> shown.exact(air.reportedPercent())));
+        if (isSieved) {
+            layout.cell("readings.full-mixture", outcome -> spread(outcome, SievedAirs.Spread::fullMixturePercent))
+                    .cell("readings.mortar", outcome -> spread(outcome, SievedAirs.Spread::mortarPercent));
+        }
+        return layout.cell(
                         "readings.uncertainty",
                         outcome -> now(outcome, air -> shown.fixed(air.expandedPercent(), DECIMALS)))
                 .cell("readings.verdict", outcome -> now(outcome, this::verdict))
@@ -131,6 +143,8 @@ final class ReadingsReport {
         json.text("conditions", air.map(one -> one.issue().terms().conditions()).filter(said -> !said.isBlank()));
         json.number("airPercent", air.map(FieldAir::airPercent));
         json.number("reportedAirPercent", air.map(FieldAir::reportedPercent));
+        json.number("fullMixturePercent", air.flatMap(FieldAir::spread).map(SievedAirs.Spread::fullMixturePercent));
+        json.number("mortarPercent", air.flatMap(FieldAir::spread).map(SievedAirs.Spread::mortarPercent));
         json.number("standardUncertaintyPercent", number(air, FieldAir::standardPercent));
         json.number("expandedUncertaintyPercent", number(air, FieldAir::expandedPercent));
         json.number(
@@ -151,6 +165,10 @@ final class ReadingsReport {
         return outcome.air().map(text).orElse(NumberText.NONE);
     }
 
+    private String spread(FieldOutcome outcome, Function<SievedAirs.Spread, BigDecimal> of) {
+        return outcome.air().flatMap(FieldAir::spread).map(of).map(shown::exact).orElse(NumberText.NONE);
+    }
+
     private String factor(FieldAir air) {
         return words.get(
                 "readings.factor-of",
@@ -164,7 +182,8 @@ final class ReadingsReport {
                 .orElseGet(() -> words.get("readings.not-judged"));
     }
 
-    private String before(FieldOutcome outcome) {
+    /** Says what was said of a reading when it was first kept; nothing where that is the same as now. */
+    String before(FieldOutcome outcome) {
         return outcome.said()
                 .map(said -> said.finding()
                         .air()

@@ -3,6 +3,8 @@ package porebench.desk.field;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import porebench.evidence.paper.FieldList;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.Problem;
 import porebench.record.FieldReading;
 import porebench.record.book.Version;
@@ -16,9 +18,6 @@ import porebench.record.book.Version;
  * @param marks why it is marked and not corrected, or what is doubtful about the air
  */
 record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said> then, List<Problem> marks) {
-    private static final String STRUCK = "struck";
-    private static final String MARKED = "not-corrected";
-
     FieldLine {
         marks = List.copyOf(marks);
     }
@@ -32,6 +31,7 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said
      * @param expandedPercent its expanded uncertainty at 95 %, in % air; empty where none is known
      * @param verdict the symbol of how it is judged
      * @param conditions the standing conditions under which the factor holds; may be empty
+     * @param spread the air of the full mixture and of the mortar of a wet-sieved concrete; empty of any other, and where they are not known
      */
     record Air(
             int revision,
@@ -39,7 +39,8 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said
             BigDecimal reportedPercent,
             Optional<BigDecimal> expandedPercent,
             String verdict,
-            String conditions) {}
+            String conditions,
+            Optional<SievedAirs.Spread> spread) {}
 
     /**
      * What was said of a reading when it was kept first.
@@ -72,6 +73,6 @@ record FieldLine(Version<FieldReading> version, Optional<Air> now, Optional<Said
 
     /** Returns the symbol of how it is judged; that it is struck or marked where it is not. */
     String verdict() {
-        return isStruck() ? STRUCK : now.map(Air::verdict).orElse(MARKED);
+        return isStruck() ? FieldList.STRUCK : now.map(Air::verdict).orElse(FieldList.MARKED);
     }
 }

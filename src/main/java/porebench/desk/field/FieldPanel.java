@@ -163,12 +163,13 @@ final class FieldPanel {
         }
         Optional<String> air = held.air()
                 .map(made -> texts.get(
-                        "comes-to.air",
-                        numbers.show(held.reading().gaugePercent()),
-                        numbers.show(made.factorPercent()),
-                        Integer.toString(made.revision()),
-                        numbers.show(made.reportedPercent()),
-                        words.verdict(made)));
+                                "comes-to.air",
+                                numbers.show(held.reading().gaugePercent()),
+                                numbers.show(made.factorPercent()),
+                                Integer.toString(made.revision()),
+                                numbers.show(made.reportedPercent()),
+                                words.verdict(made))
+                        + words.spread(made).map(said -> " " + said).orElse(""));
         return air.or(() -> Optional.of(held.marks())
                 .filter(marks -> !marks.isEmpty())
                 .map(marks -> texts.get(

@@ -1,12 +1,9 @@
 package porebench.desk.field;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import porebench.desk.Reading;
@@ -15,16 +12,13 @@ import porebench.evidence.field.FieldFinding;
 import porebench.evidence.field.FieldJudging;
 import porebench.evidence.field.FieldOutcome;
 import porebench.evidence.field.FieldReadings;
-import porebench.method.Digits;
+import porebench.evidence.paper.FieldList;
 import porebench.method.Problem;
 import porebench.method.air.AirVerdict;
 import porebench.record.FieldReading;
-import porebench.record.book.Version;
 
 /** What the page asks of the records: the one place where it meets what is made of readings. */
 final class FieldRows {
-    private static final String NOT_JUDGED = "none";
-
     private FieldRows() {}
 
     /** Returns the readings that are asked for, the newest first. */
@@ -34,26 +28,16 @@ final class FieldRows {
                 .map(mix -> readings.ofMix(mix, Optional.of(asked.first()), Optional.of(asked.last())))
                 .orElseGet(() -> readings.between(asked.first(), asked.last())));
         Collections.reverse(outcomes);
-        Map<String, Version<FieldReading>> versions = seen.book()
-                .latest(
-                        FieldReading.class,
-                        outcomes.stream()
-                                .map(outcome -> outcome.reading().recordId())
-                                .toList());
-        return outcomes.stream()
-                .map(outcome -> line(
-                        outcome,
-                        Objects.requireNonNull(versions.get(outcome.reading().recordId()))))
-                .toList();
+        return outcomes.stream().map(FieldRows::line).toList();
     }
 
     private static FieldReadings readings(Reading seen, Optional<BigDecimal> guard) {
         return new FieldReadings(seen.book(), mix -> seen.standing().evidence(mix), seen::scatter, guard);
     }
 
-    private static FieldLine line(FieldOutcome outcome, Version<FieldReading> version) {
+    private static FieldLine line(FieldOutcome outcome) {
         return new FieldLine(
-                version,
+                outcome.version().orElseThrow(),
                 outcome.air().map(FieldRows::air),
                 outcome.said()
                         .map(said -> new FieldLine.Said(said.finding().air().map(FieldRows::air))),
@@ -69,11 +53,10 @@ final class FieldRows {
                 air.issue().revision(),
                 air.issue().factorPercent(),
                 air.reportedPercent(),
-                air.expandedPercent().stream()
-                        .mapToObj(percent -> BigDecimal.valueOf(percent).setScale(Digits.AIR, RoundingMode.HALF_EVEN))
-                        .findFirst(),
-                air.verdict().map(AirVerdict::symbol).orElse(NOT_JUDGED),
-                air.issue().terms().conditions());
+                FieldList.shown(air.expandedPercent()),
+                air.verdict().map(AirVerdict::symbol).orElse(FieldList.NOT_JUDGED),
+                air.issue().terms().conditions(),
+                air.spread());
     }
 
     /** Returns what a reading that was typed comes to, and what is against it. */

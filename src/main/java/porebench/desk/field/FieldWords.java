@@ -38,12 +38,23 @@ final class FieldWords {
         }
         List<String> notes = new ArrayList<>();
         line.then().ifPresent(then -> notes.add(then(then)));
+        line.now().flatMap(this::spread).ifPresent(notes::add);
         line.now()
                 .map(FieldLine.Air::conditions)
                 .filter(conditions -> !conditions.isBlank())
                 .ifPresent(conditions -> notes.add(texts.get("why.conditions", conditions)));
         line.marks().forEach(mark -> notes.add(problemText.say(mark)));
         return notes;
+    }
+
+    /** Says of a wet-sieved concrete the air of the full mixture and of the mortar, and which air is judged. */
+    Optional<String> spread(FieldLine.Air air) {
+        return air.spread()
+                .map(spread -> texts.get(
+                        "why.sieved",
+                        numbers.show(spread.fullMixturePercent()),
+                        numbers.show(spread.mortarPercent()),
+                        numbers.show(air.reportedPercent())));
     }
 
     private String then(FieldLine.Said said) {
@@ -62,7 +73,11 @@ final class FieldWords {
                 line.reading(),
                 line.counted()
                         .map(air -> new FieldList.Air(
-                                air.revision(), air.factorPercent(), air.reportedPercent(), air.expandedPercent())),
+                                air.revision(),
+                                air.factorPercent(),
+                                air.reportedPercent(),
+                                air.expandedPercent(),
+                                air.spread())),
                 line.verdict(),
                 verdict(line),
                 notes(line));

@@ -3,6 +3,7 @@ package porebench.evidence.field;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.air.AcceptanceLimits;
 import porebench.method.air.AirVerdict;
 import porebench.method.budget.Budget;
@@ -17,7 +18,10 @@ import porebench.record.FactorIssue;
  * @param rule where that rule stands
  * @param budget what the uncertainty of the air is made of; empty where the factor's own is not known
  * @param limits between which it is accepted
- * @param verdict what is said of the load; empty where the guard band that was asked for cannot be laid
+ * @param verdict what is said of the load; empty where the guard band that was asked for cannot be laid. Of wet-sieved concrete the
+ *     air of the sieved concrete is judged, for which the target is stated
+ * @param spread what the air of a wet-sieved concrete means for the full mixture and for the mortar; empty of any other concrete, and
+ *     where its design does not give the volumes
  */
 public record FieldAir(
         FactorIssue issue,
@@ -26,7 +30,8 @@ public record FieldAir(
         String rule,
         Optional<Budget> budget,
         AcceptanceLimits limits,
-        Optional<AirVerdict> verdict) {
+        Optional<AirVerdict> verdict,
+        Optional<SievedAirs.Spread> spread) {
     /** Returns the standard uncertainty of the air, in % air; empty where it is not known. */
     public OptionalDouble standardPercent() {
         return budget.map(known -> OptionalDouble.of(known.combinedPercent())).orElse(OptionalDouble.empty());
@@ -44,12 +49,13 @@ public record FieldAir(
                 .orElse(OptionalDouble.empty());
     }
 
-    /** Returns whether a person would be told the same by both: revision, factor, air, limits and verdict. */
+    /** Returns whether a person would be told the same by both: revision, factor, conditions, airs and verdict. */
     boolean saysTheSameAs(FieldAir other) {
         return issue.revision() == other.issue.revision()
                 && issue.factorPercent().compareTo(other.issue.factorPercent()) == 0
                 && issue.terms().conditions().equals(other.issue.terms().conditions())
                 && reportedPercent.compareTo(other.reportedPercent) == 0
-                && verdict.equals(other.verdict);
+                && verdict.equals(other.verdict)
+                && spread.equals(other.spread);
     }
 }

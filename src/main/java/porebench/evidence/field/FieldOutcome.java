@@ -6,15 +6,18 @@ import java.util.List;
 import java.util.Optional;
 import porebench.method.Problem;
 import porebench.record.FieldReading;
+import porebench.record.book.Version;
 
 /**
  * One field reading with what was made of it.
  *
  * @param reading the reading as it is kept now
+ * @param version the version of it that is kept; empty of one that is not kept
  * @param now what follows from the lab book as it stands
  * @param said what followed when the reading was first kept, where a person was told something else then
  */
-public record FieldOutcome(FieldReading reading, FieldFinding now, Optional<Said> said) {
+public record FieldOutcome(
+        FieldReading reading, Optional<Version<FieldReading>> version, FieldFinding now, Optional<Said> said) {
     /**
      * What was said of a reading at another time.
      *

@@ -90,7 +90,8 @@ public final class FieldReadings {
     public List<FieldOutcome> notKept(Collection<FieldReading> readings) {
         return readings.stream()
                 .flatMap(reading -> mix(reading.mixId()).stream()
-                        .map(mix -> new FieldOutcome(reading, mix.now(reading, Optional.empty()), Optional.empty())))
+                        .map(mix -> new FieldOutcome(
+                                reading, Optional.empty(), mix.now(reading, Optional.empty()), Optional.empty())))
                 .sorted(BY_TIME)
                 .toList();
     }
@@ -100,24 +101,39 @@ public final class FieldReadings {
             .thenComparing(outcome -> outcome.reading().id());
 
     private List<FieldOutcome> ofKept(List<Version<FieldReading>> kept) {
+        Map<String, Version<FieldReading>> firsts = firsts(kept);
         List<FieldOutcome> outcomes = new ArrayList<>();
         for (Version<FieldReading> version : kept) {
-            mix(version.value().mixId()).ifPresent(mix -> outcomes.add(outcome(mix, version)));
+            mix(version.value().mixId())
+                    .ifPresent(mix -> outcomes.add(outcome(
+                            mix, version, firsts.getOrDefault(version.value().recordId(), version))));
         }
         outcomes.sort(BY_TIME);
         return List.copyOf(outcomes);
     }
 
-    private FieldOutcome outcome(MixAir mix, Version<FieldReading> version) {
+    /** Returns the first versions of those that were corrected since, by name, read at one time. */
+    private Map<String, Version<FieldReading>> firsts(List<Version<FieldReading>> kept) {
+        List<String> corrected = kept.stream()
+                .filter(version -> version.number() > 1)
+                .map(version -> version.value().recordId())
+                .toList();
+        Map<String, Version<FieldReading>> firsts = new HashMap<>();
+        book.histories(FieldReading.class, corrected)
+                .forEach((id, versions) -> versions.stream()
+                        .filter(version -> version.number() == 1)
+                        .forEach(first -> firsts.put(id, first)));
+        return firsts;
+    }
+
+    private FieldOutcome outcome(MixAir mix, Version<FieldReading> version, Version<FieldReading> first) {
         FieldReading reading = version.value();
-        Version<FieldReading> first = version.number() == 1
-                ? version
-                : book.version(FieldReading.class, reading.recordId(), 1).orElse(version);
         Instant keptAt = first.stamp().at();
         FieldFinding now = mix.now(reading, Optional.of(keptAt));
         Optional<FieldFinding> then = mix(first.value().mixId()).map(one -> one.then(first.value(), keptAt));
         return new FieldOutcome(
                 reading,
+                Optional.of(version),
                 now,
                 then.filter(one -> !one.saysTheSameAs(now))
                         .map(one -> new FieldOutcome.Said(keptAt, first.value(), one)));

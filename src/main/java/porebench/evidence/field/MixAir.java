@@ -19,6 +19,7 @@ import porebench.evidence.JudgedDetermination;
 import porebench.evidence.LaboratoryScatter;
 import porebench.evidence.budget.BudgetInputs;
 import porebench.evidence.budget.FieldBudgetInputs;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.Answer;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -27,6 +28,7 @@ import porebench.method.air.AirContent;
 import porebench.method.budget.Budget;
 import porebench.method.budget.FactorBudget;
 import porebench.method.budget.FieldBudget;
+import porebench.method.sample.SievedVolumes;
 import porebench.record.FactorIssue;
 import porebench.record.FieldReading;
 import porebench.record.MixDesign;
@@ -118,6 +120,14 @@ final class MixAir {
         AcceptanceLimits plain = AcceptanceLimits.of(design.batch().targetAirPercent(), tolerance);
         Answer<AcceptanceLimits> limits = FieldJudging.limits(reading, plain, guard, standard);
         doubts.addAll(limits.problems());
+        Optional<SievedVolumes> volumes = SievedVolumes.of(design.batch());
+        if (design.batch().wetSieved() && volumes.isEmpty()) {
+            doubts.add(Problem.warning(
+                    "mixId",
+                    "field.volumes-unknown",
+                    reading.recordId(),
+                    reading.mixId().text()));
+        }
         return new FieldFinding(
                 state,
                 Optional.of(new FieldAir(
@@ -127,7 +137,8 @@ final class MixAir {
                         air.rule().clause(),
                         budget,
                         limits.value().orElse(plain),
-                        limits.value().map(one -> one.verdict(air.percent(), air.reported())))),
+                        limits.value().map(one -> one.verdict(air.percent(), air.reported())),
+                        volumes.flatMap(known -> SievedAirs.spread(known, air.percent(), evidence.profile())))),
                 Optional.empty(),
                 doubts);
     }

@@ -1,10 +1,13 @@
 package porebench.evidence.paper;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import porebench.method.Digits;
 import porebench.record.FieldReading;
 import porebench.record.Laboratory;
 import porebench.record.chain.Head;
@@ -30,6 +33,13 @@ public record FieldList(
         List<Line> lines,
         Head head)
         implements Printed {
+    /** How a reading is judged that was struck. */
+    public static final String STRUCK = "struck";
+    /** How a reading is judged that is not corrected. */
+    public static final String MARKED = "not-corrected";
+    /** How a reading is judged whose guard band cannot be laid. */
+    public static final String NOT_JUDGED = "none";
+
     public FieldList {
         lines = List.copyOf(lines);
     }
@@ -64,7 +74,20 @@ public record FieldList(
      * @param factorPercent the factor, in % air
      * @param reportedPercent the air content as it is reported, in % air
      * @param expandedPercent its expanded uncertainty at 95 %, in % air; empty where it is not known
+     * @param spread the air of the full mixture and of the mortar of a wet-sieved concrete; empty of any other, and where they are not known
      */
     public record Air(
-            int revision, BigDecimal factorPercent, BigDecimal reportedPercent, Optional<BigDecimal> expandedPercent) {}
+            int revision,
+            BigDecimal factorPercent,
+            BigDecimal reportedPercent,
+            Optional<BigDecimal> expandedPercent,
+            Optional<SievedAirs.Spread> spread) {}
+
+    /** Returns an expanded uncertainty, in % air, with the digits with which it is shown; empty where it is not known. */
+    public static Optional<BigDecimal> shown(OptionalDouble expandedPercent) {
+        return expandedPercent.isPresent()
+                ? Optional.of(
+                        BigDecimal.valueOf(expandedPercent.getAsDouble()).setScale(Digits.AIR, RoundingMode.HALF_EVEN))
+                : Optional.empty();
+    }
 }

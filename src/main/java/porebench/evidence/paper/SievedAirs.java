@@ -36,6 +36,14 @@ public record SievedAirs(SievedVolumes volumes, List<Row> rows) {
             BigDecimal reading, BigDecimal sieved, BigDecimal fullMixture, BigDecimal mortar, boolean passes) {}
 
     /**
+     * What one air of the sieved concrete means.
+     *
+     * @param fullMixturePercent the air of the full mixture as reported, in %
+     * @param mortarPercent the air of the mortar as reported, in %
+     */
+    public record Spread(BigDecimal fullMixturePercent, BigDecimal mortarPercent) {}
+
+    /**
      * Works them out of a mix's volumes. The air of the sieved concrete goes in as it is before it is rounded; each air is rounded
      * once, to the step of the profile.
      *
@@ -53,9 +61,13 @@ public record SievedAirs(SievedVolumes volumes, List<Row> rows) {
                         .value()
                         .orElseThrow()
                         .percent();
-                air(volumes, air.doubleValue())
-                        .value()
-                        .map(airs -> row(row, airs, profile))
+                spread(volumes, air, profile)
+                        .map(spread -> new Row(
+                                row.reading(),
+                                row.air(),
+                                spread.fullMixturePercent(),
+                                spread.mortarPercent(),
+                                row.passes()))
                         .ifPresent(rows::add);
             }
             return new SievedAirs(volumes, rows);
@@ -72,13 +84,18 @@ public record SievedAirs(SievedVolumes volumes, List<Row> rows) {
         return SievedAir.of(sieved, volumes.passing(), volumes.total(), volumes.held(), volumes.mortar());
     }
 
-    private static Row row(PassWindow.Row row, SievedAir airs, Profile profile) {
-        return new Row(
-                row.reading(),
-                row.air(),
-                profile.airRounding().round(BigDecimal.valueOf(airs.fullMixturePercent())),
-                profile.airRounding().round(BigDecimal.valueOf(airs.mortarPercent())),
-                row.passes());
+    /**
+     * Spreads the air of the sieved concrete, and reports each air by the step of the profile.
+     *
+     * @param sieved air of the wet-sieved concrete, not rounded, in %
+     * @return empty where it is no air that concrete can have
+     */
+    public static Optional<Spread> spread(SievedVolumes volumes, BigDecimal sieved, Profile profile) {
+        return air(volumes, sieved.doubleValue())
+                .value()
+                .map(airs -> new Spread(
+                        profile.airRounding().round(BigDecimal.valueOf(airs.fullMixturePercent())),
+                        profile.airRounding().round(BigDecimal.valueOf(airs.mortarPercent()))));
     }
 
     /** Returns the lowest reading at which the load passes. */

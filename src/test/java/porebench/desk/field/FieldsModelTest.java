@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import porebench.desk.Refused;
 import porebench.evidence.paper.FieldList;
+import porebench.evidence.paper.SievedAirs;
 import porebench.method.Problem;
 import porebench.record.FieldReading;
 import porebench.record.SampleReadings;
@@ -170,15 +171,22 @@ class FieldsModelTest {
                 .filter(one -> one.id().equals("a"))
                 .findFirst()
                 .orElseThrow();
-        FieldLine.Air then =
-                new FieldLine.Air(1, new BigDecimal("0.4"), new BigDecimal("5.1"), Optional.empty(), "fails", "");
+        FieldLine.Air then = new FieldLine.Air(
+                1, new BigDecimal("0.4"), new BigDecimal("5.1"), Optional.empty(), "fails", "", Optional.empty());
         FieldLine.Air now = new FieldLine.Air(
-                2, new BigDecimal("0.3"), new BigDecimal("5.2"), Optional.empty(), "none", "only with sand Alder");
+                2,
+                new BigDecimal("0.3"),
+                new BigDecimal("5.2"),
+                Optional.empty(),
+                "none",
+                "only with sand Alder",
+                Optional.of(new SievedAirs.Spread(new BigDecimal("4.7"), new BigDecimal("8.1"))));
         FieldLine both = new FieldLine(
                 line.version(), Optional.of(now), Optional.of(new FieldLine.Said(Optional.of(then))), List.of());
         assertThat(model.words().notes(both))
                 .containsExactly(
                         "At the time: 5.1 % by revision 1, outside the limits.",
+                        "Full mixture 4.7 %, mortar 8.1 %. Judged is the air of the sieved concrete, 5.2 %.",
                         "The factor holds: only with sand Alder.");
         assertThat(model.words().verdict(both)).isEqualTo("not judged");
         FieldLine marked = new FieldLine(

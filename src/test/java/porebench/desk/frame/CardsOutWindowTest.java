@@ -3,9 +3,11 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
@@ -76,10 +78,18 @@ class CardsOutWindowTest {
     }
 
     private void told(String words) throws Exception {
-        assertThat(EventThread.comes(
-                        () -> ((JTextComponent) named("cards.told")).getText().contains(words)))
-                .as(words)
-                .isTrue();
+        boolean isTold = EventThread.comes(
+                () -> ((JTextComponent) named("cards.told")).getText().contains(words));
+        assertThat(isTold).as("%s; there is %s", words, state()).isTrue();
+    }
+
+    /** Says what a person would see, where something did not come. */
+    private String state() throws Exception {
+        return EventThread.call(() -> "told '" + ((JTextComponent) named("cards.told")).getText() + "', name '"
+                + ((JTextField) named("cards.name")).getText() + "', rows " + table().getRowCount() + ", chosen "
+                + Arrays.toString(table().getSelectedRows()) + ", handing out enabled "
+                + named("cards.handed-out").isEnabled() + ", caret in "
+                + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
     }
 
     private void press(String button) throws Exception {

@@ -51,6 +51,10 @@ class FieldListTest {
         assertThat(cell(table, 0, "air_pct")).isEqualTo("5.7");
         assertThat(cell(table, 0, "revision")).isEqualTo("2");
         assertThat(cell(table, 0, "expanded_u_pct")).isEqualTo("0.25");
+        assertThat(cell(table, 2, "full_mixture_air_pct")).isEqualTo("4.1");
+        assertThat(cell(table, 2, "mortar_air_pct")).isEqualTo("6.6");
+        assertThat(cell(table, 0, "full_mixture_air_pct") + cell(table, 0, "mortar_air_pct"))
+                .isEmpty();
         assertThat(cell(table, 0, "density")).isEqualTo("2310");
         assertThat(cell(table, 0, "density_unit")).isEqualTo("kg/m3");
         assertThat(cell(table, 0, "temperature_c")).isEqualTo("19.5");
