@@ -129,6 +129,11 @@ public final class CardHandout {
                 wish, wish.paper().symbol(), (card, profile) -> press.readyForPrinter(card, wish.paper(), locale));
     }
 
+    /** Asks for a printer and prints a card with a look of its own, whatever paper is wished for. */
+    public Optional<Answer<Handed>> toPrinter(Wish wish, CardLook look) {
+        return toPrinter(wish, look.form(), (card, profile) -> press.readyForPrinter(card, look));
+    }
+
     /** Asks for a printer and prints a card in another form, as {@link #toFile(Wish, String, OutputFile, BiFunction)}. */
     Optional<Answer<Handed>> toPrinter(
             Wish wish, String form, BiFunction<FactorCard, Profile, Optional<Waiting>> making) {

@@ -68,6 +68,16 @@ public interface Press {
      */
     Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale);
 
+    /** As {@link #readyForPrinter(Printed, Paper, Locale)}, a card with a look of its own. */
+    default Optional<Waiting> readyForPrinter(FactorCard card, CardLook look) {
+        throw new UnsupportedOperationException("this press prints no cards");
+    }
+
+    /** As {@link #preview(Printed, Paper, Locale, int)}, a card with a look of its own: its front, and its back where it has one. */
+    default List<BufferedImage> preview(FactorCard card, CardLook look, int dotsPerInch) {
+        throw new UnsupportedOperationException("this press prints no cards");
+    }
+
     /**
      * Writes a PDF file, whole or not at all.
      *

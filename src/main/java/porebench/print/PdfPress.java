@@ -113,7 +113,7 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(locale);
             return new PrintException(
-                    words.say("failed.write", name(what, words), file.path().toString()), failure);
+                    words.say("failed.write", PrintedName.of(what, words), file.path().toString()), failure);
         });
     }
 
@@ -131,7 +131,7 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(look.languages().get(0).locale());
             return new PrintException(
-                    words.say("failed.write", name(first, words), file.path().toString()), failure);
+                    words.say("failed.write", PrintedName.of(first, words), file.path().toString()), failure);
         });
     }
 
@@ -163,7 +163,7 @@ public final class PdfPress implements Press {
         Locale locale = look.languages().get(0).locale();
         try (PDDocument document = new PDDocument();
                 Faces faces = typefaces().in(document)) {
-            describe(document, name(cards.get(0), Words.in(locale)), locale);
+            describe(document, PrintedName.of(cards.get(0), Words.in(locale)), locale);
             try (CardSheets sheets =
                     new CardSheets(document, faces, look, new Imprint(program, LocalDate.now(clock)))) {
                 int done = 0;
@@ -185,7 +185,17 @@ public final class PdfPress implements Press {
     @Override
     public List<BufferedImage> preview(Printed what, Paper paper, Locale locale, int dotsPerInch) {
         Require.within("dotsPerInch", dotsPerInch, 20, 600);
-        byte[] pdf = compose(what, paper, locale);
+        return drawn(compose(what, paper, locale), what, locale, dotsPerInch);
+    }
+
+    @Override
+    public List<BufferedImage> preview(FactorCard card, CardLook look, int dotsPerInch) {
+        Require.within("dotsPerInch", dotsPerInch, 20, 600);
+        byte[] pdf = compose(List.of(card), look, Progress.UNHEARD);
+        return drawn(pdf, card, look.languages().get(0).locale(), dotsPerInch);
+    }
+
+    private static List<BufferedImage> drawn(byte[] pdf, Printed what, Locale locale, int dotsPerInch) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFRenderer renderer = new PDFRenderer(document);
             List<BufferedImage> pages = new ArrayList<>();
@@ -200,13 +210,22 @@ public final class PdfPress implements Press {
 
     @Override
     public Optional<Waiting> readyForPrinter(Printed what, Paper paper, Locale locale) {
-        byte[] pdf = compose(what, paper, locale);
+        return onPrinter(compose(what, paper, locale), what, locale);
+    }
+
+    @Override
+    public Optional<Waiting> readyForPrinter(FactorCard card, CardLook look) {
+        byte[] pdf = compose(List.of(card), look, Progress.UNHEARD);
+        return onPrinter(pdf, card, look.languages().get(0).locale());
+    }
+
+    private Optional<Waiting> onPrinter(byte[] pdf, Printed what, Locale locale) {
         if (!hasPrinter.getAsBoolean()) {
             throw new NoPrinter(Words.in(locale).say("failed.no-printer"));
         }
         try {
             PrinterJob job = printer.get();
-            job.setJobName(name(what, Words.in(locale)));
+            job.setJobName(PrintedName.of(what, Words.in(locale)));
             return WaitingPrint.of(pdf, job, failure -> failed("failed.print", what, locale, failure));
         } catch (IOException | HeadlessException failure) {
             throw failed("failed.print", what, locale, failure);
@@ -246,7 +265,7 @@ public final class PdfPress implements Press {
             return new PrintException(
                     words.say(
                             "failed.write",
-                            name(page.card(), words),
+                            PrintedName.of(page.card(), words),
                             file.path().toString()),
                     failure);
         });
@@ -272,7 +291,7 @@ public final class PdfPress implements Press {
                 Faces faces = typefaces().in(document)) {
             PDRectangle page = new PDRectangle((float) (paper.widthMillimetres() * POINTS_PER_MILLIMETRE), (float)
                     (paper.heightMillimetres() * POINTS_PER_MILLIMETRE));
-            describe(document, name(what, words), locale);
+            describe(document, PrintedName.of(what, words), locale);
             try (OpenPages leaves = new OpenPages(document, turned(what, page), faces)) {
                 draw(what, leaves, words);
             }
@@ -342,44 +361,6 @@ public final class PdfPress implements Press {
 
     private static PrintException failed(String key, Printed what, Locale locale, Throwable cause) {
         Words words = Words.in(locale);
-        return new PrintException(words.say(key, name(what, words)), cause);
-    }
-
-    private static String name(Printed what, Words words) {
-        if (what instanceof FactorCard card) {
-            return words.say("what.card", card.mixId().text());
-        }
-        if (what instanceof PlantCard plant) {
-            return words.say("what.plant-card", plant.plant());
-        }
-        if (what instanceof CalibrationRecord record) {
-            return words.say("what.calibration", record.meter().id().text());
-        }
-        if (what instanceof CalibrationForm form) {
-            return words.say(
-                    "what.form",
-                    form.meter()
-                            .map(meter -> meter.id().text())
-                            .orElseGet(() -> words.say("meter." + form.meterType())));
-        }
-        if (what instanceof RegisterList list) {
-            return words.say("what.register", words.date(list.moment().toLocalDate()));
-        }
-        if (what instanceof FieldList list) {
-            return words.say(
-                    "what.readings",
-                    words.date(list.days().first()),
-                    words.date(list.days().last()));
-        }
-        if (what instanceof FieldSheet sheet) {
-            return words.say("what.field-sheet", sheet.card().mixId().text());
-        }
-        if (what instanceof RecallList recall) {
-            return words.say("what.recall", words.date(recall.moment().toLocalDate()));
-        }
-        if (what instanceof PlanSheet sheet) {
-            return words.say("what.plan", words.date(sheet.plan().from()));
-        }
-        return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
+        return new PrintException(words.say(key, PrintedName.of(what, words)), cause);
     }
 }

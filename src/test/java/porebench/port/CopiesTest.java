@@ -13,6 +13,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import porebench.evidence.Bench;
+import porebench.evidence.paper.CardLook;
+import porebench.evidence.paper.CardSize;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Answer;
 import porebench.print.DeskPrinter;
 import porebench.record.CardPrint;
@@ -84,5 +87,21 @@ class CopiesTest {
         Answer<CardHandout.Handed> answer = print(printer);
         assertThat(answer.value()).isEmpty();
         assertThat(prints()).hasSize(2).allMatch(print -> print.way() == CardPrint.Way.NOT_RELEASED);
+    }
+
+    /** A card with a chart goes to the printer with its back, and the record says so. */
+    @Test
+    void aCardWithAChartIsPrintedOnBothSides() {
+        DeskPrinter printer = new DeskPrinter(true);
+        CardHandout.Wish wish = new CardHandout.Wish(
+                new MixId("M-1"), Optional.empty(), Paper.A6, true, DAY.atTime(12, 0), "R. Vale", "cards of the day");
+        CardLook look = CardLook.of(CardSize.CARD_4X6, PaperLanguage.ENGLISH).withChart(true);
+        Answer<CardHandout.Handed> answer = new CardHandout(bench.book, printer.press(), Locale.ENGLISH)
+                .toPrinter(wish, look)
+                .orElseThrow();
+        assertThat(answer.value().orElseThrow().print().paper()).isEqualTo("4x6in with chart");
+        assertThat(printer.printed()).isEqualTo(2);
+        assertThat(prints()).singleElement().satisfies(print -> assertThat(print.destination())
+                .startsWith("printer"));
     }
 }

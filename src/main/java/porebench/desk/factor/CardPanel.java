@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -17,9 +18,12 @@ import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Days;
 import porebench.desk.form.Form;
+import porebench.evidence.paper.CardLook;
 import porebench.evidence.paper.FactorCard;
 import porebench.method.Texts;
 import porebench.port.Paper;
+import porebench.port.Press;
+import porebench.port.Spoken;
 import porebench.record.CardPrint;
 import porebench.record.book.Version;
 
@@ -47,7 +51,21 @@ final class CardPanel extends JPanel {
     private boolean isNarrow;
     private transient Optional<Shown> drawn = Optional.empty();
 
-    private record Shown(FactorCard card, Paper paper) {}
+    private final JCheckBox chart = new JCheckBox();
+    private final JButton turnOver = new JButton();
+    private boolean isBack;
+
+    /**
+     * What is shown.
+     *
+     * @param look how it looks where it has a chart on its back
+     * @param back whether that back is shown
+     */
+    private record Shown(FactorCard card, Paper paper, Optional<CardLook> look, boolean back) {
+        int page() {
+            return back ? 1 : 0;
+        }
+    }
 
     CardPanel(DeskModel desk, FactorModel model, FactorActions actions, Runnable turned) {
         super(new MigLayout("insets 0, hidemode 3, wrap 1", "[grow,fill]"));
@@ -74,12 +92,36 @@ final class CardPanel extends JPanel {
         add(buttons, "gapbottom 4");
         add(preview, "growx 0");
         add(printed, "gaptop 4, w 0:0:");
+        add(sides(), "gaptop 4, w 0:pref:");
         JPanel field = new JPanel(new MigLayout("insets 0, wrap 1", "[fill]"));
         field.setOpaque(false);
         field.add(Commands.button("factor.phonePage", actions.phonePage));
         field.add(Commands.button("factor.fieldSheet", actions.fieldSheet));
         add(field, "gaptop 4, w 0:pref:");
         add(turn, "growx 0, gaptop 4, hidemode 0");
+    }
+
+    /** Returns the tick for a chart on the back, and beside it what turns the card over. */
+    private JPanel sides() {
+        chart.setName("factor.chart");
+        chart.setOpaque(false);
+        Commands.say(chart, texts.get("card.chart"));
+        chart.addActionListener(event -> {
+            // Who asks for the back wants to see it.
+            isBack = chart.isSelected();
+            actions.chart(chart.isSelected());
+            refresh();
+        });
+        turnOver.setName("factor.turnOver");
+        turnOver.addActionListener(event -> {
+            isBack = !isBack;
+            refresh();
+        });
+        JPanel sides = new JPanel(new MigLayout("insets 0, hidemode 0, wrap 1", "[]"));
+        sides.setOpaque(false);
+        sides.add(chart);
+        sides.add(turnOver);
+        return sides;
     }
 
     /**
@@ -110,11 +152,13 @@ final class CardPanel extends JPanel {
         Commands.say(turn, texts.get(model.isNext() ? "card.see-issued" : "card.see-next"));
         turn.setVisible(
                 model.isNext() ? !model.revisions().isEmpty() : desk.evidence().isPresent());
+        Commands.say(turnOver, texts.get(isBack ? "card.see-front" : "card.see-back"));
+        turnOver.setVisible(card.isPresent() && chart.isSelected());
         if (card.isEmpty()) {
             drawn = Optional.empty();
             preview.showInstead(texts.get(model.isNext() ? "card.none-next" : "card.none"));
         } else {
-            draw(new Shown(card.get(), actions.paper()));
+            draw(new Shown(card.get(), actions.paper(), actions.withChart(), isBack));
         }
     }
 
@@ -173,18 +217,29 @@ final class CardPanel extends JPanel {
         desk.tools()
                 .tasks()
                 .workOut(
-                        () -> desk.tools().press().preview(wanted.card(), wanted.paper(), texts.locale(), dots),
+                        () -> pages(wanted, dots),
                         pages -> show(wanted, pages),
                         failure -> {
                             drawn = Optional.empty();
-                            preview.showInstead(texts.get("card.cannot-draw", String.valueOf(failure.getMessage())));
+                            preview.showInstead(texts.get("card.cannot-draw", said(failure)));
                         });
+    }
+
+    private List<BufferedImage> pages(Shown wanted, int dots) {
+        Press press = desk.tools().press();
+        return wanted.look().isPresent()
+                ? press.preview(wanted.card(), wanted.look().get(), dots)
+                : press.preview(wanted.card(), wanted.paper(), texts.locale(), dots);
+    }
+
+    private String said(Exception failure) {
+        return failure instanceof Spoken spoken ? spoken.say(texts.locale()) : String.valueOf(failure.getMessage());
     }
 
     private void show(Shown wanted, List<BufferedImage> pages) {
         // Another card may have been asked for while this one was drawn.
         if (drawn.equals(Optional.of(wanted))) {
-            preview.show(pages.get(0), wanted.paper());
+            preview.show(pages.get(wanted.page()), wanted.paper());
         }
     }
 }

@@ -17,6 +17,8 @@ import porebench.evidence.custody.HeldCard;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
 import porebench.evidence.issue.Proposing;
+import porebench.evidence.paper.CardLook;
+import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Answer;
 import porebench.method.Problem;
 import porebench.method.Texts;
@@ -49,6 +51,7 @@ final class FactorActions {
     private final JComponent over;
     private Consumer<List<Problem>> goTo = problems -> {};
     private Paper paper = Paper.A6;
+    private boolean chart;
 
     /**
      * Makes the actions.
@@ -88,6 +91,19 @@ final class FactorActions {
 
     void choose(Paper size) {
         paper = size;
+    }
+
+    /** Takes whether the card has a chart on its back. */
+    void chart(boolean wanted) {
+        chart = wanted;
+    }
+
+    /** Returns how the card looks where it has a chart on its back; empty where it has none. */
+    Optional<CardLook> withChart() {
+        return chart
+                ? Optional.of(CardLook.of(paper.card().orElseThrow(), PaperLanguage.of(texts.locale()))
+                        .withChart(true))
+                : Optional.empty();
     }
 
     /** Enables what can be done now. */
@@ -254,13 +270,27 @@ final class FactorActions {
         desk.tools()
                 .asker()
                 .fileToWrite(over, texts.get("card.save-pdf"), suggested)
-                .ifPresent(file -> let(
-                        texts.get("card.saving"), () -> Optional.of(handout().toFile(wish, file)), () -> {}));
+                .ifPresent(file -> {
+                    Optional<CardLook> look = withChart();
+                    let(
+                            texts.get("card.saving"),
+                            () -> Optional.of(look.isPresent()
+                                    ? handout().toFile(wish, look.get(), file)
+                                    : handout().toFile(wish, file)),
+                            () -> {});
+                });
     }
 
     private void print() {
-        desk.renew(() -> wish().ifPresent(
-                        wish -> let(texts.get("card.printing"), () -> handout().toPrinter(wish), () -> savePdf(wish))));
+        desk.renew(() -> wish().ifPresent(wish -> {
+            Optional<CardLook> look = withChart();
+            let(
+                    texts.get("card.printing"),
+                    () -> look.isPresent()
+                            ? handout().toPrinter(wish, look.get())
+                            : handout().toPrinter(wish),
+                    () -> savePdf(wish));
+        }));
     }
 
     /** How something for the field leaves into a file. */

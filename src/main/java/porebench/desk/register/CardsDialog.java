@@ -32,6 +32,7 @@ final class CardsDialog {
     private final JComboBox<Optional<PaperLanguage>> seconds;
     private final JComboBox<Integer> perSheet;
     private final JCheckBox onOne = new JCheckBox();
+    private final JCheckBox chart = new JCheckBox();
     private JButton accept = new JButton();
 
     CardsDialog(CardsModel model, ProblemText problemText) {
@@ -96,6 +97,8 @@ final class CardsDialog {
             choice(onOne, "cards.on-one", model::onOne);
             content.add(onOne);
         }
+        choice(chart, "cards.chart", model::chart);
+        content.add(chart);
         JCheckBox leaveOut = new JCheckBox();
         choice(leaveOut, "cards.leave-out", model::leaveOut);
         content.add(leaveOut);

@@ -30,6 +30,7 @@ final class CardsModel {
     private Optional<PaperLanguage> second = Optional.empty();
     private Optional<CardLook.Sheet> sheet = Optional.empty();
     private int perSheet = CardLook.ALL;
+    private boolean chart;
 
     /** Of which mixes. */
     enum Which implements Symbolic {
@@ -145,6 +146,11 @@ final class CardsModel {
         perSheet = most;
     }
 
+    /** Takes whether each card has a chart on its back. */
+    void chart(boolean wanted) {
+        chart = wanted;
+    }
+
     /** Returns how many of the mixes may have a card now, in words; of a recall that is known only once it is asked for. */
     String said() {
         if (which == Which.RECALL) {
@@ -204,7 +210,7 @@ final class CardsModel {
     CardLook look() {
         List<PaperLanguage> languages = new ArrayList<>(List.of(first));
         second.ifPresent(languages::add);
-        return new CardLook(size, languages, sheet, sheet.isPresent() ? perSheet : 1);
+        return new CardLook(size, languages, sheet, sheet.isPresent() ? perSheet : 1, chart);
     }
 
     /**

@@ -150,4 +150,12 @@ class CardsModelTest {
         good.onOne(false);
         assertThat(good.said()).isEqualTo("Cards to be made: 1.");
     }
+
+    @Test
+    void aChartIsOnTheBacksOnlyWhereItIsWanted() {
+        CardsModel model = model(all);
+        assertThat(model.look().chart()).isFalse();
+        model.chart(true);
+        assertThat(model.wish(NOON, "").look().chart()).isTrue();
+    }
 }
