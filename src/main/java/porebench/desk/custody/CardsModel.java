@@ -43,10 +43,15 @@ final class CardsModel {
         }
     }
 
+    private static final Custody NOWHERE = new Custody(LocalDateTime.MIN, List.of());
+
     private final DeskModel desk;
     private final Texts texts;
     private View view = View.OUT;
     private final Set<String> chosen = new LinkedHashSet<>();
+    private Custody listed = NOWHERE;
+    private View listedView = view;
+    private List<HeldCard> rows = List.of();
     private CardHolder.Kind kind = CardHolder.Kind.TRUCK;
     private String name = "";
     private String at = "";
@@ -80,11 +85,15 @@ final class CardsModel {
         return desk.answer(new CardsNow()).map(CardsNow.Found::custody);
     }
 
-    /** Returns the cards on view. */
+    /** Returns the cards on view; the same list until other ones are. */
     List<HeldCard> rows() {
-        return custody()
-                .map(now -> now.cards().stream().filter(view.rule).toList())
-                .orElse(List.of());
+        Optional<Custody> now = custody();
+        if (now.isEmpty() || now.get() != listed || view != listedView) {
+            listed = now.orElse(NOWHERE);
+            listedView = view;
+            rows = listed.cards().stream().filter(view.rule).toList();
+        }
+        return rows;
     }
 
     /** Says how many cards are out, with how many holders, and how many have to come back; nothing until it was looked up. */

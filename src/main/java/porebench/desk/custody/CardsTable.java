@@ -1,6 +1,8 @@
 package porebench.desk.custody;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import porebench.desk.StateMark;
 import porebench.desk.form.Numbers;
@@ -18,6 +20,7 @@ final class CardsTable {
 
     private final CardsModel model;
     private final RowTable<HeldCard> table;
+    private List<HeldCard> shown = List.of();
     private boolean isShowing;
 
     /**
@@ -99,13 +102,16 @@ final class CardsTable {
     /** Shows the cards on view, those chosen that are chosen in the model. */
     void refresh() {
         List<HeldCard> rows = model.rows();
-        List<String> chosen =
-                model.chosen().stream().map(card -> card.print().recordId()).toList();
+        Set<String> chosen =
+                model.chosen().stream().map(card -> card.print().recordId()).collect(Collectors.toSet());
         isShowing = true;
         try {
-            if (!rows.equals(table.shown())) {
+            if (rows != shown) {
+                // Ten thousand cards are not held against each other for a letter that is typed.
+                shown = rows;
                 table.show(rows);
             }
+            table.getSelectionModel().setValueIsAdjusting(true);
             table.clearSelection();
             List<HeldCard> inOrder = TableOrder.rows(table);
             for (int row = 0; row < inOrder.size(); row++) {
@@ -114,6 +120,7 @@ final class CardsTable {
                 }
             }
         } finally {
+            table.getSelectionModel().setValueIsAdjusting(false);
             isShowing = false;
         }
     }

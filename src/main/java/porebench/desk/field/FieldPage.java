@@ -51,7 +51,6 @@ public final class FieldPage implements Screen {
     private final Action restore;
     private final Action open;
     private final JScrollPane scroll;
-    private List<FieldLine> listed = List.of();
     private boolean isRefreshing;
 
     /**
@@ -226,11 +225,7 @@ public final class FieldPage implements Screen {
         form.refresh();
         bar.refresh();
         List<FieldLine> lines = model.lines();
-        if (lines != listed) {
-            // Thousands of lines are not shown anew for a letter that is typed.
-            listed = lines;
-            table.component().show(lines);
-        }
+        table.show(lines);
         table.component().select(model::isChosen);
         summary.say(model.summary());
         none.say(lines.isEmpty() && desk.hasBook() && !model.isLooking() ? texts.get("said.none") : "");

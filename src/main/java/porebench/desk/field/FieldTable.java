@@ -1,6 +1,9 @@
 package porebench.desk.field;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
@@ -18,6 +21,8 @@ final class FieldTable {
     private final Numbers numbers;
     private final FieldWords words;
     private final RowTable<FieldLine> table;
+    private final Map<FieldLine, String> said = new IdentityHashMap<>();
+    private List<FieldLine> listed = List.of();
 
     FieldTable(FieldsModel model) {
         this.texts = model.texts();
@@ -29,6 +34,20 @@ final class FieldTable {
 
     RowTable<FieldLine> component() {
         return table;
+    }
+
+    /** Shows lines; those that are on view already are not shown anew for a letter that is typed. */
+    void show(List<FieldLine> lines) {
+        if (lines != listed) {
+            listed = lines;
+            said.clear();
+            table.show(lines);
+        }
+    }
+
+    /** Says why, as {@link FieldWords#notes} does; sorting and filtering thousands of lines asks for it many times. */
+    private String why(FieldLine line) {
+        return Objects.requireNonNull(said.computeIfAbsent(line, one -> String.join(" ", words.notes(one))));
     }
 
     private List<ShownColumn<FieldLine>> columns() {
@@ -63,7 +82,7 @@ final class FieldTable {
                         50,
                         air -> air.expandedPercent().map(numbers::show).orElse("")),
                 new ShownColumn<>(texts.get("column.verdict"), 150, words::verdict),
-                new ShownColumn<>(texts.get("column.why"), 260, line -> String.join(" ", words.notes(line))));
+                new ShownColumn<>(texts.get("column.why"), 260, this::why));
     }
 
     private ShownColumn<FieldLine> air(String key, int width, Function<FieldLine.Air, String> said) {

@@ -16,6 +16,7 @@ import porebench.record.FieldReading;
 import porebench.record.MixDesign;
 import porebench.record.book.Belonging;
 import porebench.record.book.Records;
+import porebench.record.book.Version;
 import porebench.record.id.MixId;
 
 /**
@@ -59,10 +60,12 @@ public record LaboratoryHolds(Map<MixId, HoldRemark> remarks) {
                 });
         readings.values().removeIf(some -> some.size() < Hold.LEAST_PAIRS);
         Map<MixId, HoldRemark> remarks = new TreeMap<>();
+        Map<String, List<Version<MixDesign>>> designs = book.histories(
+                MixDesign.class, readings.keySet().stream().map(MixId::text).toList());
         standing.each(readings.keySet(), evidence -> {
             MixId mix = evidence.mix().value().id();
             MixHold.of(
-                            book.history(MixDesign.class, mix.text()),
+                            Optional.ofNullable(designs.get(mix.text())).orElseThrow(),
                             evidence,
                             readings.getOrDefault(mix, List.of()),
                             Correcting.by(evidence),
