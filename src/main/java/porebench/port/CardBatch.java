@@ -86,8 +86,9 @@ public final class CardBatch {
      *
      * @param cards the cards that may leave
      * @param rows all mixes there are, with their cards where they may have one
+     * @param plants the plants of these mixes, as their designs name them
      */
-    private record Chosen(List<FactorCard> cards, List<PlantCard.Row> rows) {}
+    private record Chosen(List<FactorCard> cards, List<PlantCard.Row> rows, List<String> plants) {}
 
     /**
      * Writes the cards to one file.
@@ -127,7 +128,7 @@ public final class CardBatch {
         FactorCard any = chosen.cards().get(0);
         return PlantCard.of(
                 any.laboratory(),
-                wish.choice().plant().orElseThrow(),
+                chosen.plants().get(0),
                 wish.moment().toLocalDate(),
                 chosen.rows().stream()
                         .sorted(Comparator.comparing(PlantCard.Row::mixId))
@@ -147,6 +148,7 @@ public final class CardBatch {
         CardGate gate = new CardGate(book);
         List<FactorCard> cards = new ArrayList<>();
         List<PlantCard.Row> all = new ArrayList<>();
+        List<String> plants = new ArrayList<>();
         List<Problem> refused = new ArrayList<>();
         Set<MixId> found = new HashSet<>();
         EvidenceReader.asking(book).readEach(mixes, progress, evidence -> {
@@ -157,6 +159,7 @@ public final class CardBatch {
                     evidence.mix().value().id(),
                     evidence.mix().value().title(),
                     allowed.value().map(CardGate.Allowed::card)));
+            evidence.mix().value().plant().ifPresent(plants::add);
             refused.addAll(allowed.problems());
         });
         mixes.stream()
@@ -165,7 +168,7 @@ public final class CardBatch {
                 .forEach(refused::add);
         boolean isEnough = refused.isEmpty() || (wish.leaveOut() && !cards.isEmpty());
         return isEnough
-                ? Answer.of(new Chosen(cards, all), refused.stream().map(Problem::asWarning).toList())
+                ? Answer.of(new Chosen(cards, all, plants), refused.stream().map(Problem::asWarning).toList())
                 : Answer.refused(refused);
     }
 

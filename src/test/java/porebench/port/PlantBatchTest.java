@@ -107,6 +107,7 @@ class PlantBatchTest {
                 Optional.of(plant));
     }
 
+    /** However it is written: the card names it as the mix designs do. */
     private static CardChoice north() {
         return new CardChoice(List.of(), Optional.of("north"), false);
     }
@@ -157,9 +158,9 @@ class PlantBatchTest {
         assertThat(prints).extracting(CardPrint::recordId).hasSize(7).contains("M-1/r1/1", "M-7/r1/1");
         // Seven rows go evenly on two pages: three and four.
         assertThat(prints.stream().limit(3))
-                .allMatch(print -> print.paper().equals("A6, card " + entries + " page 1 of plant north"));
+                .allMatch(print -> print.paper().equals("A6, card " + entries + " page 1 of plant North"));
         assertThat(prints.stream().skip(3))
-                .allMatch(print -> print.paper().equals("A6, card " + entries + " page 2 of plant north"));
+                .allMatch(print -> print.paper().equals("A6, card " + entries + " page 2 of plant North"));
         assertThat(PageText.of(Files.readAllBytes(folder.resolve("plant.pdf"))))
                 .contains("M-1", "M-7", "Card 2 of 2")
                 .doesNotContain("N-1");
@@ -266,7 +267,7 @@ class PlantBatchTest {
         List<CardStep> steps = happens(Act.HANDED_OUT, "", NOON, "M-5/r1/1");
         assertThat(steps).hasSize(7).allMatch(step -> step.holder().equals(Optional.of(TRUCK)));
         assertThat(steps.get(0).cardId()).isEqualTo("M-5/r1/1");
-        assertThat(steps.get(0).remark()).matches("card \\d+ page 2 of plant north");
+        assertThat(steps.get(0).remark()).matches("card \\d+ page 2 of plant North");
         assertThat(custody(NOON).heldBy(TRUCK)).hasSize(7);
         assertThat(custody(NOON).toComeBack()).isEmpty();
         Books.keep(book, Samples.issue("M-2", 2, "M-2/1", DAY.plusDays(5)));
@@ -282,7 +283,7 @@ class PlantBatchTest {
                 .extracting(card -> card.print().mixId().text())
                 .containsExactly("M-4", "M-5", "M-6", "M-7");
         assertThat(book.latest(CardStep.class, "M-1/r1/1/s2").map(Version::value).map(CardStep::remark))
-                .hasValueSatisfying(remark -> assertThat(remark).matches("torn \\(card \\d+ page 1 of plant north\\)"));
+                .hasValueSatisfying(remark -> assertThat(remark).matches("torn \\(card \\d+ page 1 of plant North\\)"));
     }
 
     /** The name of the plant's card is no reason: a card with one factor that is gone needs one, and one handed on. */

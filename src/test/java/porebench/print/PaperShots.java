@@ -38,6 +38,11 @@ final class PaperShots {
             for (CardSize size : CardSize.values()) {
                 charts(folder, size, List.of(PaperLanguage.of(locale)), Optional.empty());
             }
+            for (Map.Entry<String, Printed> card : plants().entrySet()) {
+                for (Paper paper : List.of(Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER)) {
+                    write(folder, card, paper, locale);
+                }
+            }
             for (Map.Entry<String, Printed> sheet : sheets().entrySet()) {
                 write(folder, sheet, Paper.A4, locale);
             }
@@ -73,6 +78,17 @@ final class PaperShots {
         } catch (OutputRefused refused) {
             System.out.println(name + ": " + refused.say(Locale.ENGLISH));
         }
+    }
+
+    private static Map<String, Printed> plants() {
+        return new TreeMap<>(Map.of(
+                "plant1", Plants.usual(1),
+                "plant5", Plants.usual(5),
+                "plant12", Plants.usual(12),
+                "plant30", Plants.usual(30),
+                "plantAll", Plants.everything(),
+                "plantLong", Plants.longNames(),
+                "plantTraining", Plants.training()));
     }
 
     private static Map<String, Printed> cards() {

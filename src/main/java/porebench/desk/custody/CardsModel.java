@@ -25,6 +25,7 @@ import porebench.record.CardHolder;
 import porebench.record.CardPlace;
 import porebench.record.CardStep;
 import porebench.record.CardSteps;
+import porebench.record.PlantMark;
 import porebench.record.book.Draft;
 import porebench.record.chain.Head;
 
@@ -162,8 +163,15 @@ final class CardsModel {
                 .orElseGet(() -> card.print().printedAt().map(Days::show).orElse(""));
     }
 
+    /** Returns what was remarked last; of a plant's card to which nothing happened yet, on which paper it stands with others. */
     String remarkWords(HeldCard card) {
-        return card.place().last().map(CardStep::remark).orElse("");
+        return card.place()
+                .last()
+                .map(CardStep::remark)
+                .or(() -> PlantMark.of(card.print())
+                        .map(mark -> texts.get(
+                                "on-plant", Long.toString(mark.card()), mark.plant(), Integer.toString(mark.page()))))
+                .orElse("");
     }
 
     // What is chosen and said.

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,11 +17,15 @@ import porebench.command.LabFiles;
 import porebench.command.Terminal;
 import porebench.command.Terminal.Said;
 import porebench.print.PageText;
+import porebench.record.CardPrint;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.MixDesign;
+import porebench.record.PlantMark;
 import porebench.record.book.Draft;
 import porebench.record.book.LabBook;
 import porebench.record.book.Version;
+import porebench.record.id.MixId;
 import porebench.store.SqliteShelf;
 
 /** What happens to the cards of a small lab book, by the command line; the day is 1 July 2026. */
@@ -214,5 +219,48 @@ class RecallCommandTest {
         assertThat(terminal.json("import", "--book", "lab.book", "out/card-steps.csv")
                         .status())
                 .isZero();
+    }
+
+    /** M-1 and M-2 stand on the card of plant North; the card of M-2 is recorded by hand, as no factor of it is in force. */
+    @Test
+    void whatHappensToOneMixOnAPlantsCardHappensToAllAlsoWhereOneMixIsAskedFor() {
+        try (LabBook book = new SqliteShelf(Terminal.CLOCK).open(folder.resolve("lab.book"))) {
+            MixDesign plain = book.latest(MixDesign.class, "M-1").orElseThrow().value();
+            FactorIssue first =
+                    book.latest(FactorIssue.class, "M-1/r1").orElseThrow().value();
+            MixId other = new MixId("M-2");
+            MixDesign second = new MixDesign(
+                    other,
+                    plain.title(),
+                    plain.batch(),
+                    plain.soakMinutes(),
+                    plain.airTolerancePercent(),
+                    plain.profileId(),
+                    plain.remarks(),
+                    Optional.of("North"));
+            String paper = new PlantMark("North", 9, 1).onto("A6");
+            assertThat(book.keep(
+                            List.of(
+                                    Draft.of(second),
+                                    Draft.of(new CardPrint(first.mixId(), 1, 3, paper, CardPrint.PRINTER)),
+                                    Draft.of(new CardPrint(other, 1, 1, paper, CardPrint.PRINTER))),
+                            "Ada",
+                            "by hand"))
+                    .isEmpty();
+        }
+        Said handed = recall(
+                "--mix-id", "M-1", "--card", "M-1/r1/3", "--done", "handed-out", "--holder", "truck 7", "--by", "Ada",
+                "--remark", "on the way");
+        assertThat(handed.status()).as(handed.out()).isZero();
+        assertThat(handed.list("steps"))
+                .extracting(step -> step.get("card"))
+                .containsExactly("M-1/r1/3", "M-2/r1/1");
+        assertThat(handed.list("steps"))
+                .extracting(step -> step.get("remark"))
+                .containsOnly("on the way (card 9 page 1 of plant North)");
+        assertThat(recall("--mix-id", "M-1", "--holder", "truck 7").json()).containsEntry("cardsOut", 1);
+        assertThat(recall("--holder", "truck 7").json()).containsEntry("cardsOut", 2);
+        assertThat(recall("--mix-id", "M-9", "--card", "M-1/r1/3", "--done", "returned").codes())
+                .containsExactly("book.not-there");
     }
 }

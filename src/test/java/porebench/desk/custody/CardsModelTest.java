@@ -26,6 +26,7 @@ import porebench.record.CardHolder;
 import porebench.record.CardPlace;
 import porebench.record.CardPrint;
 import porebench.record.CardStep;
+import porebench.record.PlantMark;
 import porebench.record.book.LabBook;
 import porebench.record.book.MemoryLabBook;
 import porebench.record.id.MixId;
@@ -286,5 +287,38 @@ class CardsModelTest {
         }
         CardHolder plant = CardHolder.parse("plant Hollin").orElseThrow();
         assertThat(empty(Locale.forLanguageTag("es-ES")).words(plant)).isEqualTo("planta Hollin");
+    }
+
+    /** HG-101 and HG-104 on one paper: handed out by the name of one of them, both are with the truck. */
+    @Test
+    void aPlantsCardGoesOutAndComesBackAsOnePaper() {
+        String paper = new PlantMark("Hollin", 371, 1).onto("A6");
+        new DemoCards().fill(book);
+        Books.keep(
+                book,
+                new CardPrint(new MixId("HG-101"), 2, 9, paper, CardPrint.PRINTER),
+                new CardPrint(new MixId("HG-104"), 1, 9, paper, CardPrint.PRINTER));
+        CardsModel model = empty(Locale.ENGLISH);
+        HeldCard fresh = card(model, "HG-101/r2/9");
+        assertThat(model.remarkWords(fresh)).isEqualTo("on card 371 of plant Hollin, page 1");
+        model.choose(List.of("HG-101/r2/9"));
+        model.name("12");
+        keep(model, CardStep.Act.HANDED_OUT);
+        assertThat(model.problems()).isEmpty();
+        assertThat(model.told()).isEqualTo("Handed out: 2.");
+        HeldCard other = card(model, "HG-104/r1/9");
+        assertThat(model.holderWords(other)).isEqualTo("truck 12");
+        assertThat(model.remarkWords(other)).isEqualTo("card 371 page 1 of plant Hollin");
+        model.choose(List.of("HG-104/r1/9"));
+        keep(model, CardStep.Act.RETURNED);
+        assertThat(model.told()).isEqualTo("Returned: 2.");
+    }
+
+    private static HeldCard card(CardsModel model, String name) {
+        model.show(CardsModel.View.ALL);
+        return model.rows().stream()
+                .filter(one -> one.print().recordId().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 }
