@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -104,6 +105,21 @@ class LastingPdfTest {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(3);
         }
+    }
+
+    /** Parts that stand in the file once are held by every page's own resources. */
+    @Test
+    void soAreCardsWithMuchInCommon() throws Exception {
+        Path file = folder.resolve("alike.pdf");
+        List<FactorCard> cards = List.of(
+                Cards.usual(), Cards.everythingLong("0.3", true), Cards.usual(), Cards.everythingLong("0.3", true));
+        CardLook look = CardLook.of(CardSize.A6, PaperLanguage.ENGLISH);
+        try (Waiting waiting = Presses.PRESS.ready(cards, look, new OutputFile(file, false), Progress.UNHEARD)) {
+            waiting.release();
+        }
+        byte[] pdf = Files.readAllBytes(file);
+        assertThat(new String(pdf, StandardCharsets.ISO_8859_1)).contains("/Form");
+        assertThat(broken(pdf)).isEmpty();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package porebench.bench.cards;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -51,11 +52,14 @@ import porebench.record.id.SourceId;
 
 /**
  * Many factor cards into one PDF, beside bare pages of the library with the same texts at the same places, in the same run:
- * {@code CardPages FOLDER [COUNT [ROUNDS]]}. Times are those that the working thread was busy. The bare pages have no code of squares, no frames and no greys.
+ * {@code CardPages FOLDER [COUNT [ROUNDS]]}. The cards are made twice, once with nine different tables among them and once with a table of
+ * its own for each, which nothing can have in common. The bare pages have no code of squares, no frames and no greys. Times are those that
+ * the working thread was busy, and beside them those of all threads with compiling and collecting.
  */
 final class CardPages {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-29T12:00:00Z"), ZoneOffset.UTC);
     private static final String FONTS = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
+    private static final int FEW_TABLES = 9;
     private static final CardLook A6 = CardLook.of(CardSize.A6, PaperLanguage.ENGLISH);
 
     private final Path folder;
@@ -69,6 +73,33 @@ final class CardPages {
         return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
     }
 
+    private static double secondsOfAll() {
+        return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
+    }
+
+    /** What making a file took. */
+    private record Made(double seconds, double secondsOfAll, double bytes) {
+        static Made since(double begun, double begunOfAll, Path file) {
+            return new Made(
+                    CardPages.seconds() - begun,
+                    CardPages.secondsOfAll() - begunOfAll,
+                    file.toFile().length());
+        }
+
+        void say(String what, int count, Made floor) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "  %-28s %6.0f/s  %5.0f bytes each; over bare pages: time %.2f, time of all threads %.2f, bytes"
+                            + " %.2f%n",
+                    what,
+                    count / seconds,
+                    bytes / count,
+                    seconds / floor.seconds,
+                    secondsOfAll / floor.secondsOfAll,
+                    bytes / floor.bytes);
+        }
+    }
+
     /** A run of text as it stands on a card. */
     private record Run(String text, boolean bold, float size, float x, float y) {}
 
@@ -78,29 +109,31 @@ final class CardPages {
         int rounds = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 3;
         CardPages bench = new CardPages(folder);
         List<Run> runs = bench.runs();
-        bench.ours(Math.min(count, 2_000));
-        bench.bare(runs, Math.min(count, 2_000));
+        int warmUp = Math.min(count, 2_000);
+        bench.ours(warmUp, FEW_TABLES);
+        bench.bare(runs, warmUp);
+        bench.ours(warmUp, warmUp);
         System.out.printf(Locale.ROOT, "%d cards, %d runs of text each%n", count, runs.size());
         for (int round = 1; round <= rounds; round++) {
-            double[] ours = bench.ours(count);
-            double[] bare = bench.bare(runs, count);
-            System.out.printf(
-                    Locale.ROOT,
-                    "round %d: cards %.0f/s, %.0f bytes each; bare pages %.0f/s, %.0f bytes each; time %.2f times%n",
-                    round,
-                    count / ours[0],
-                    ours[1] / count,
-                    count / bare[0],
-                    bare[1] / count,
-                    ours[0] / bare[0]);
+            Made alike = bench.ours(count, FEW_TABLES);
+            Made different = bench.ours(count, count);
+            Made bare = bench.bare(runs, count);
+            System.out.printf(Locale.ROOT, "round %d%n", round);
+            alike.say("cards, nine tables", count, bare);
+            different.say("cards, each its own table", count, bare);
+            bare.say("bare pages", count, bare);
         }
         System.out.printf(
                 Locale.ROOT, "heap at most %d MiB%n", Runtime.getRuntime().maxMemory() >> 20);
     }
 
-    private static FactorCard card(int number) {
+    /** Returns a card with one of so many different tables. */
+    private static FactorCard card(int number, int tables) {
+        int table = number % tables;
         String mix = String.format(Locale.ROOT, "MX-%05d", number);
-        BigDecimal factor = BigDecimal.valueOf(1 + number % 9, 1);
+        BigDecimal factor = BigDecimal.valueOf(1 + table % 9, 1);
+        // 9 factors, 1,200 targets.
+        BigDecimal target = new BigDecimal("6.0").add(BigDecimal.valueOf(table / 9, 3));
         FactorIssue issue = new FactorIssue(
                 new MixId(mix),
                 1 + number % 5,
@@ -128,12 +161,12 @@ final class CardPages {
                         CardState.IN_FORCE,
                         issue.recheckBy(),
                         false,
-                        new BigDecimal("6.0"),
+                        target,
                         new BigDecimal("1.5"),
                         new BigDecimal("0.1"),
                         PassWindow.of(
                                 factor,
-                                new BigDecimal("6.0"),
+                                target,
                                 new BigDecimal("1.5"),
                                 new BigDecimal("0.1"),
                                 new BigDecimal("10"),
@@ -143,24 +176,25 @@ final class CardPages {
                 .sealedBy(Optional.of(new CardSeal(mix + "/r3", "3f2a91c077de0b1c".repeat(4))));
     }
 
-    /** Returns seconds and bytes of our cards; the cards themselves are there before. */
-    private double[] ours(int count) {
+    /** Makes our cards; the cards themselves are there before. */
+    private Made ours(int count, int tables) {
         List<FactorCard> cards = new ArrayList<>();
         for (int number = 0; number < count; number++) {
-            cards.add(card(number));
+            cards.add(card(number, tables));
         }
         PdfPress press = new PdfPress("Porebench", CLOCK, ZoneOffset.UTC);
         Path file = folder.resolve("cards.pdf");
         double begun = seconds();
+        double begunOfAll = secondsOfAll();
         try (Waiting waiting = press.ready(cards, A6, OutputFile.replacing(file), Progress.UNHEARD)) {
             waiting.release();
         }
-        return new double[] {seconds() - begun, file.toFile().length()};
+        return Made.since(begun, begunOfAll, file);
     }
 
     /** Returns the texts of the first of our cards, where they stand. */
     private List<Run> runs() throws IOException {
-        ours(1);
+        ours(1, FEW_TABLES);
         List<Run> runs = new ArrayList<>();
         PDFTextStripper reading = new PDFTextStripper() {
             @Override
@@ -180,11 +214,12 @@ final class CardPages {
         return runs;
     }
 
-    /** Returns seconds and bytes of bare pages. */
-    private double[] bare(List<Run> runs, int count) throws IOException {
+    /** Makes bare pages. */
+    private Made bare(List<Run> runs, int count) throws IOException {
         Path file = folder.resolve("bare.pdf");
         PDRectangle page = new PDRectangle((float) (105 * 72 / 25.4), (float) (148 * 72 / 25.4));
         double begun = seconds();
+        double begunOfAll = secondsOfAll();
         try (PDDocument document = new PDDocument()) {
             PDFont regular = font(document, "Regular");
             PDFont bold = font(document, "Bold");
@@ -206,7 +241,7 @@ final class CardPages {
             document.save(pdf);
             Files.write(file, pdf.toByteArray());
         }
-        return new double[] {seconds() - begun, file.toFile().length()};
+        return Made.since(begun, begunOfAll, file);
     }
 
     private static PDFont font(PDDocument document, String weight) throws IOException {

@@ -2,8 +2,9 @@ package porebench.print.card;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Map;
 import porebench.method.MeterType;
 import porebench.method.air.PassWindow;
 import porebench.print.page.Align;
@@ -25,6 +26,7 @@ final class CardTable {
     private final MeterType type;
     private final Pen pen;
     private final Words words;
+    private final Map<PassWindow.Row, Cell> cells = new IdentityHashMap<>();
 
     CardTable(MeterType type, Pen pen, Words words) {
         this.type = type;
@@ -42,7 +44,14 @@ final class CardTable {
     }
 
     private Widths widths(List<PassWindow.Row> rows) throws IOException {
-        return new Widths(Numbers.of(this, rows, PassWindow.Row::reading), Numbers.of(this, rows, CardTable::air));
+        Numbers readings = Numbers.NONE;
+        Numbers airs = Numbers.NONE;
+        for (PassWindow.Row row : rows) {
+            Cell cell = cell(row);
+            readings = readings.with(cell.reading());
+            airs = airs.with(cell.air());
+        }
+        return new Widths(readings, airs);
     }
 
     /** How wide readings and airs are, over the size of the type. */
@@ -98,8 +107,9 @@ final class CardTable {
         double lineTop = top + HEADING_HEIGHT;
         for (PassWindow.Row row : rows) {
             Weight weight = row.passes() ? Weight.BOLD : Weight.REGULAR;
-            number(words.number(row.reading()), readings, weight, size, readingLeft, lineTop);
-            number(words.number(air(row)), airs, weight, size, airLeft, lineTop);
+            Cell cell = cell(row);
+            number(cell.reading().text(), readings, weight, size, readingLeft, lineTop);
+            number(cell.air().text(), airs, weight, size, airLeft, lineTop);
             lineTop += height;
         }
     }
@@ -147,6 +157,30 @@ final class CardTable {
         pen.text(new FittedText(List.of(text), Weight.BOLD, size, false), left, top, 0, Align.LEFT);
     }
 
+    /** Returns how a row is written; asked for many times while its size is looked for. */
+    private Cell cell(PassWindow.Row row) throws IOException {
+        Cell known = cells.get(row);
+        if (known == null) {
+            known = new Cell(number(row.reading()), number(air(row)));
+            cells.put(row, known);
+        }
+        return known;
+    }
+
+    private Number number(BigDecimal number) throws IOException {
+        String text = words.number(number);
+        String before = wholePart(text);
+        return new Number(
+                text,
+                pen.faces().width(before, Weight.BOLD, 1),
+                pen.faces().width(text.substring(before.length()), Weight.BOLD, 1));
+    }
+
+    private record Cell(Number reading, Number air) {}
+
+    /** How a number is written, and how wide it is before and from its decimal sign on, over the size of bold type. */
+    private record Number(String text, double whole, double rest) {}
+
     /**
      * How wide some numbers are before and from their decimal sign on, over the size of the type.
      *
@@ -154,17 +188,12 @@ final class CardTable {
      * @param rest the widest part from the sign on
      */
     private record Numbers(double whole, double rest) {
-        static Numbers of(CardTable table, List<PassWindow.Row> rows, Function<PassWindow.Row, BigDecimal> which)
-                throws IOException {
-            double whole = 0;
-            double rest = 0;
-            for (PassWindow.Row row : rows) {
-                String number = table.words.number(which.apply(row));
-                String before = wholePart(number);
-                whole = Math.max(whole, table.pen.faces().width(before, Weight.BOLD, 1));
-                rest = Math.max(rest, table.pen.faces().width(number.substring(before.length()), Weight.BOLD, 1));
-            }
-            return new Numbers(whole, rest);
+        static final Numbers NONE = new Numbers(0, 0);
+
+        Numbers with(Number number) {
+            return number.whole <= whole && number.rest <= rest
+                    ? this
+                    : new Numbers(Math.max(whole, number.whole), Math.max(rest, number.rest));
         }
 
         double width() {

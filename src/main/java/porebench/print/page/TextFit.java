@@ -49,8 +49,11 @@ public record TextFit(Weight weight, double largest, double smallest, double wid
         String printable = faces.printable(text);
         for (boolean breakWords : new boolean[] {false, true}) {
             for (double size = largest; size >= smallest; size -= STEP) {
-                List<String> set = wrap(faces, printable, size, breakWords);
-                if (set.size() <= lines && fits(faces, set, size)) {
+                // Most texts are whole on one line; where there is only one, no other way is tried.
+                List<String> set = faces.width(printable, weight, size) <= width
+                        ? List.of(printable)
+                        : lines == 1 ? List.of() : wrap(faces, printable, size, breakWords);
+                if (!set.isEmpty() && set.size() <= lines && fits(faces, set, size)) {
                     return new FittedText(set, weight, size, false);
                 }
             }

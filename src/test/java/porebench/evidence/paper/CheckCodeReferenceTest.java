@@ -3,8 +3,10 @@ package porebench.evidence.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -35,6 +37,24 @@ class CheckCodeReferenceTest {
             })
     void howLinesBreakAndWhichDashesStandDoesNotMatter(String text) {
         assertThat(CheckCode.of(KEY, text)).isEqualTo(CheckCode.of(KEY, TEXT));
+    }
+
+    /** By the rule as it is stated, of texts of ASCII, of Latin-1 and of others, a thousand of each, from a seed. */
+    @ParameterizedTest
+    @ValueSource(ints = {0x7f, 0x100, 0x3100})
+    void aTextIsMadeNormalInOneWay(int beyond) {
+        Random chance = new Random(20261129);
+        for (int round = 0; round < 1000; round++) {
+            StringBuilder text = new StringBuilder();
+            while (text.length() < 12) {
+                text.append((char) (chance.nextBoolean() ? chance.nextInt(0x22) : chance.nextInt(beyond)));
+            }
+            String stated = Normalizer.normalize(text, Normalizer.Form.NFC)
+                    .replaceAll("[\\u2010-\\u2015\\u2212\\uFE58\\uFE63\\uFF0D]", "-")
+                    .replaceAll("[\\s\\p{Z}\\u0085\\uFEFF]+", " ")
+                    .strip();
+            assertThat(CheckCode.normal(text.toString())).isEqualTo(stated);
+        }
     }
 
     @Test
