@@ -211,6 +211,14 @@ class CardChartTest {
                 .allSatisfy(run -> assertThat(run.size() * 0.711 / MILLIMETRE).isGreaterThan(3.5));
     }
 
+    // Readings 0 to 7 on A6: 95/7 x 4/5 = 10.857 mm. The ruler alone is 0.3/10.857 = 0.0276, with half a line 0.0341.
+    @Test
+    void halfALineCountsToo() throws IOException {
+        assertThat(back(pdf(look(CardSize.A6, PaperLanguage.ENGLISH), Cards.card("0.3", "5.0", "1", "0.1", "7"))))
+                .contains("reads up to 0.04 % air off.")
+                .doesNotContain("use the table only");
+    }
+
     private static String back(byte[] pdf) {
         String text = PageText.of(pdf).replaceAll("\\s+", " ");
         return text.substring(text.lastIndexOf("TW-214"));
