@@ -233,7 +233,7 @@ class CardChartTest {
                         "SPANISH_SPAIN", "Lectura (%) Aire (%) G (%)", "G = 0,3", "vale la tabla del anverso", "0,04"),
                 Arguments.of("FRENCH", "Lecture (%) Air (%) G (%)", "G = 0,3", "le tableau au recto fait foi", "0,04"),
                 Arguments.of(
-                        "GERMAN", "Ablesung (%) Luft (%) G (%)", "G = 0,3", "gilt die Tabelle auf der Vorderseite", "0,04"));
+                        "GERMAN", "Ablesung (%) Luft (%) G (%)", "G = 0,3", "gilt die Tabelle vorn", "0,04"));
     }
 
     @ParameterizedTest
