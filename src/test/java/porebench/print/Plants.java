@@ -29,11 +29,16 @@ public final class Plants {
 
     /** Returns a row of a mix with a factor; each mix has another number. */
     public static PlantCard.Row row(int number) {
+        return row(number, "Bridge deck, 35 MPa, 20 mm stone");
+    }
+
+    /** Returns the same with a title. */
+    public static PlantCard.Row row(int number, String title) {
         String factor = "0." + number % 10 + (number / 10 == 0 ? "" : Integer.toString(number / 10));
         return PlantCard.Row.of(Cards.card(
                 new Laboratory("Tarnwick Materials Laboratory", "4 Kiln Road, Tarnwick"),
                 String.format(Locale.ROOT, "TW-%03d", 200 + number),
-                "Bridge deck, 35 MPa, 20 mm stone",
+                title,
                 List.of("Orrin Pit sand"),
                 false,
                 new String[] {factor, "6.0", "1.5", number / 10 == 0 ? "0.1" : "0.05", "10"}));

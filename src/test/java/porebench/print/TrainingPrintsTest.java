@@ -32,6 +32,7 @@ class TrainingPrintsTest {
                 Cards.in(CardState.WITHDRAWN, Cards.training("-0.35", true)),
                 onSimulatedTrials(Cards.usual()),
                 Plants.training(),
+                Plants.of(List.of(Plants.row(2), PlantCard.Row.of(onSimulatedTrials(Cards.usual())))),
                 Sheets.training(3),
                 Sheets.training(30),
                 Calibrations.training(),

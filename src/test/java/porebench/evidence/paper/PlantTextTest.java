@@ -89,6 +89,19 @@ class PlantTextTest {
         }
     }
 
+    /** The key of every row counts, so that no row can be put in by somebody who has the key of another one. */
+    @Test
+    void theCodeHangsOnTheKeysOfAllRows() {
+        CardSeal first = new CardSeal("A/r1", "k1");
+        String both = CardSeal.together(List.of(first, new CardSeal("B/r1", "k2"))).orElseThrow().sealed("text");
+        String other = CardSeal.together(List.of(first, new CardSeal("B/r1", "k3"))).orElseThrow().sealed("text");
+        String swapped = CardSeal.together(List.of(new CardSeal("A/r1", "k4"), new CardSeal("B/r1", "k2")))
+                .orElseThrow()
+                .sealed("text");
+        assertThat(List.of(both, other, swapped)).doesNotHaveDuplicates().allMatch(text -> text.startsWith(
+                "text\n[A/r1 + B/r1] "));
+    }
+
     private static List<String> names(LabBook book, String text) {
         CardCheck check = CardCheck.of(book, text, LocalDate.of(2026, 3, 10).atStartOfDay());
         assertThat(check.verdict()).isEqualTo(Verdict.UNALTERED);

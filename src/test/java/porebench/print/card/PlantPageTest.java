@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -38,6 +39,7 @@ import porebench.print.PageText;
 import porebench.print.Plants;
 import porebench.print.Presses;
 import porebench.print.code.CodePicture;
+import porebench.print.page.QrMark;
 import porebench.record.book.Progress;
 import porebench.record.id.MixId;
 
@@ -153,6 +155,21 @@ class PlantPageTest {
                     .containsExactly(PlantText.of(whole, CardWords.in(PaperLanguage.FRENCH)));
             assertThat(code(page, page.getWidth() / 2, page.getWidth()))
                     .containsExactly(PlantText.of(whole, CardWords.in(PaperLanguage.GERMAN)));
+        }
+    }
+
+    /** Long titles fill the code before they fill the rows: no square of any page is smaller than 0.3 mm of 36 mm. */
+    @ParameterizedTest
+    @MethodSource("looks")
+    void noSquareOfACodeIsTooSmall(CardSize size, PaperLanguage language) {
+        PlantCard card = Plants.of(IntStream.rangeClosed(1, 12)
+                .mapToObj(mix -> Plants.row(mix, Cards.LONG_TITLE))
+                .toList());
+        List<PlantCard> pages = Presses.PRESS.pages(card, CardLook.of(size, language));
+        assertThat(pages).hasSizeGreaterThan(2);
+        for (PlantCard page : pages) {
+            assertThat(QrMark.square(PlantText.of(page, CardWords.in(language)), 36))
+                    .isGreaterThanOrEqualTo(0.3);
         }
     }
 
