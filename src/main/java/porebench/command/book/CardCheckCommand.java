@@ -30,9 +30,6 @@ import porebench.record.book.LabBook;
 /** {@code card-check}: whether the text of a card is what this laboratory put on it. */
 @Command(name = "card-check")
 public final class CardCheckCommand extends BookCommand {
-    /** Far more than a code of squares holds, in bytes. */
-    private static final int LONGEST = 100_000;
-
     @ArgGroup(exclusive = true, multiplicity = "1")
     private @Nullable From from;
 
@@ -85,17 +82,17 @@ public final class CardCheckCommand extends BookCommand {
             return Answer.refused(bytes.problems());
         }
         byte[] read = bytes.value().get();
-        if (read.length > LONGEST) {
-            return Answer.refused(List.of(Problem.error("text", "cardcheck.too-long", LONGEST)));
+        if (read.length > CardCheck.LONGEST) {
+            return Answer.refused(List.of(Problem.error("text", "cardcheck.too-long", CardCheck.LONGEST)));
         }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(read))
                     .toString();
-            return text.isBlank()
-                    ? Answer.refused(List.of(Problem.error("text", "cardcheck.blank")))
-                    : Answer.of(text, List.of());
+            return CardCheck.unusable(text)
+                    .map(problem -> Answer.<String>refused(List.of(problem)))
+                    .orElseGet(() -> Answer.of(text, List.of()));
         } catch (CharacterCodingException other) {
             return Answer.refused(List.of(Problem.error("text", "cardcheck.not-utf-8", name)));
         }
@@ -104,10 +101,10 @@ public final class CardCheckCommand extends BookCommand {
     private Answer<byte[]> bytes(String name) {
         try {
             if (name.equals("-")) {
-                return Answer.of(System.in.readNBytes(LONGEST + 1), List.of());
+                return Answer.of(System.in.readNBytes(CardCheck.LONGEST + 1), List.of());
             }
             try (InputStream stream = Files.newInputStream(here().folder().resolve(name))) {
-                return Answer.of(stream.readNBytes(LONGEST + 1), List.of());
+                return Answer.of(stream.readNBytes(CardCheck.LONGEST + 1), List.of());
             }
         } catch (InvalidPathException unusable) {
             return Answer.refused(List.of(Problem.error("text", "csv.file-unreadable", name, unusable.getReason())));

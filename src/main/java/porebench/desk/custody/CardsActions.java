@@ -32,6 +32,7 @@ final class CardsActions {
     final Action print;
     final Action save;
     final Action carried;
+    final Action check;
 
     private final CardsModel model;
     private final DeskModel desk;
@@ -62,6 +63,7 @@ final class CardsActions {
                         .ifPresent(card -> openMix.accept(card.print().mixId())));
         print = Commands.of(texts.get("print"), () -> list(model::list, this::print));
         save = Commands.of(texts.get("save"), () -> list(model::list, this::save));
+        check = Commands.of(texts.get("check"), () -> TextCheckDialog.ask(desk, page));
         carried = Commands.of(
                 texts.get("carried"),
                 () -> model.holderOfChosen()

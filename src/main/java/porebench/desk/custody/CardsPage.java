@@ -109,9 +109,10 @@ public final class CardsPage implements Screen {
         bar.add(
                 new FilterLine(table.component(), desk.tools().locale()).component(),
                 "wmin 140, wmax 320, growx, wrap");
-        bar.add(Commands.button("cards.carried", actions.carried), "spanx, split 3");
+        bar.add(Commands.button("cards.carried", actions.carried), "spanx, split 4");
         bar.add(Commands.button("cards.print", actions.print));
         bar.add(Commands.button("cards.save", actions.save));
+        bar.add(Commands.button("cards.check", actions.check));
         return bar;
     }
 

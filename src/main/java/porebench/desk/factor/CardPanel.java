@@ -97,6 +97,7 @@ final class CardPanel extends JPanel {
         field.setOpaque(false);
         field.add(Commands.button("factor.phonePage", actions.phonePage));
         field.add(Commands.button("factor.fieldSheet", actions.fieldSheet));
+        field.add(Commands.button("factor.checkText", actions.checkText));
         add(field, "gaptop 4, w 0:pref:");
         add(turn, "growx 0, gaptop 4, hidemode 0");
     }

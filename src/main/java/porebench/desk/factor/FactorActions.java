@@ -12,6 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.RecallOffer;
 import porebench.desk.WithoutPrinter;
+import porebench.desk.custody.TextCheckDialog;
 import porebench.desk.form.Commands;
 import porebench.evidence.custody.HeldCard;
 import porebench.evidence.issue.GroupIssuing;
@@ -42,6 +43,7 @@ final class FactorActions {
     final Action print;
     final Action phonePage;
     final Action fieldSheet;
+    final Action checkText;
 
     private final GroupOffer group;
     private final RecallOffer recall;
@@ -83,6 +85,7 @@ final class FactorActions {
                         "field-sheet.file-name",
                         (out, wish, file) ->
                                 out.sheet(wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
+        checkText = Commands.of(texts.get("card.check"), () -> TextCheckDialog.ask(desk, over));
     }
 
     Paper paper() {

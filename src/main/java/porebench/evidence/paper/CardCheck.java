@@ -1,5 +1,6 @@
 package porebench.evidence.paper;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,6 +41,9 @@ public record CardCheck(
             Pattern.compile("(.*\\[.+/r[1-9]\\d{0,8}] ?)(\\S{4}-?\\S{4})", Pattern.DOTALL);
     private static final String FIELD = "text";
 
+    /** Far more than a code of squares holds, in bytes. */
+    public static final int LONGEST = 100_000;
+
     public CardCheck {
         others = List.copyOf(others);
         problems = List.copyOf(problems);
@@ -59,8 +63,18 @@ public record CardCheck(
         NO_CODE
     }
 
+    /** Returns why there is nothing to look at: no text, or one that is far too long; empty where there is. */
+    public static Optional<Problem> unusable(String text) {
+        if (text.isBlank()) {
+            return Optional.of(Problem.error(FIELD, "cardcheck.blank"));
+        }
+        return text.getBytes(StandardCharsets.UTF_8).length > LONGEST
+                ? Optional.of(Problem.error(FIELD, "cardcheck.too-long", LONGEST))
+                : Optional.empty();
+    }
+
     /**
-     * Looks at a text.
+     * Looks at a text. Where that of a card of one mix is altered, its lines that differ are named if that can be known.
      *
      * @param moment the day and time it is, by the laboratory's clock
      */
@@ -84,7 +98,8 @@ public record CardCheck(
                 .filter(names ->
                         code.equals(Optional.of(CheckCode.of(names.seal().key(), body))))
                 .findFirst();
-        return new Found(book, fitting.orElse(found.get(0)), moment).checked(fitting.isPresent());
+        return new Found(book, fitting.orElse(found.get(0)), moment, new Typed(text, body, code))
+                .checked(fitting.isPresent());
     }
 
     /** Returns whether a text ends as that of a card does: in the name of a revision and a code, right or wrong. */
@@ -96,7 +111,16 @@ public record CardCheck(
         return new CardCheck(verdict, Optional.empty(), Optional.empty(), 0, List.of(), List.of(problem));
     }
 
-    private record Found(LabBook book, SealedNames names, LocalDateTime moment) {
+    /**
+     * A text as it was typed or read.
+     *
+     * @param text all of it, with its lines
+     * @param body what its code is of, normal
+     * @param code its code; empty where it has letters that no code has
+     */
+    record Typed(String text, String body, Optional<CheckCode> code) {}
+
+    private record Found(LabBook book, SealedNames names, LocalDateTime moment, Typed typed) {
         CardCheck checked(boolean fits) {
             String name = names.seal().name();
             boolean training = book.isTraining() || names.issues().stream().anyMatch(FactorIssue::isSimulated);
@@ -104,6 +128,7 @@ public record CardCheck(
             List<Problem> problems = new ArrayList<>();
             if (verdict == Verdict.ALTERED) {
                 problems.add(Problem.error(FIELD, "cardcheck.altered", name));
+                problems.addAll(lines());
             }
             if (verdict == Verdict.TRAINING) {
                 problems.add(Problem.error(FIELD, "cardcheck.training", name));
@@ -130,6 +155,17 @@ public record CardCheck(
                     copies,
                     issues,
                     problems);
+        }
+
+        /** Returns what can be said of the lines of an altered text; of a plant's card nothing. */
+        private List<Problem> lines() {
+            if (names.issues().size() > 1) {
+                return List.of();
+            }
+            FactorIssue issue = names.issues().get(0);
+            return evidence(issue)
+                    .map(known -> new AlteredLines(book, known, issue, names.seal(), moment).of(typed))
+                    .orElse(List.of());
         }
 
         private Optional<Evidence> evidence(FactorIssue issue) {

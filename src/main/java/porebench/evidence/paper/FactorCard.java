@@ -125,6 +125,28 @@ public record FactorCard(
                 other);
     }
 
+    /** Returns this card in another state and until another moment. */
+    FactorCard in(CardState other, LocalDate day, Optional<LocalTime> time) {
+        return new FactorCard(
+                laboratory,
+                mixId,
+                mixTitle,
+                sources,
+                issue,
+                other,
+                day,
+                time,
+                wetSieved,
+                sievedAirs,
+                targetAirPercent,
+                airTolerancePercent,
+                divisionPercent,
+                window,
+                rule,
+                head,
+                seal);
+    }
+
     /**
      * Returns the card of one revision of a mix's factor as it stands at a moment.
      *
