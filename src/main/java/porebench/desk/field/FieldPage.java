@@ -145,6 +145,13 @@ public final class FieldPage implements Screen {
         refresh();
     }
 
+    /** Shows a reading among those of its mix, chosen. */
+    public void show(FieldReading reading) {
+        model.showReading(reading);
+        refresh();
+        table.component().requestFocusInWindow();
+    }
+
     @Override
     public void focus() {
         form.begin();

@@ -99,6 +99,19 @@ final class FieldsModel {
         chosen = Optional.empty();
     }
 
+    /** Shows a reading among those of its mix, chosen; its day comes to those on view where it is not among them. */
+    void showReading(FieldReading reading) {
+        showMix(reading.mixId());
+        LocalDate day = reading.readAt().toLocalDate();
+        if (Days.parse(first()).filter(first -> !first.isAfter(day)).isEmpty()) {
+            firstTyped = Optional.of(Days.show(day));
+        }
+        if (Days.parse(last()).filter(last -> !last.isBefore(day)).isEmpty()) {
+            lastTyped = Optional.of(Days.show(day));
+        }
+        choose(Optional.of(reading.recordId()));
+    }
+
     boolean isGuarded() {
         return settings.get(GUARDED, "").equals(YES);
     }

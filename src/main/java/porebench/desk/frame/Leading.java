@@ -12,6 +12,7 @@ import porebench.desk.frame.dialog.LaboratoryDialog;
 import porebench.desk.frame.start.FirstStep;
 import porebench.desk.frame.start.FirstStepsPage;
 import porebench.evidence.intake.Sheet;
+import porebench.record.FieldReading;
 import porebench.record.Kept;
 import porebench.record.Trial;
 import porebench.record.book.Version;
@@ -79,6 +80,12 @@ final class Leading implements FirstStepsPage.Ways {
     public void readings(MixId mix) {
         window.turnTo(window.pages().readings());
         window.pages().readings().page().show(mix);
+    }
+
+    @Override
+    public void reading(FieldReading reading) {
+        window.turnTo(window.pages().readings());
+        window.pages().readings().page().show(reading);
     }
 
     @Override

@@ -116,7 +116,7 @@ public record Pages(
                                         strikeTrial,
                                         new ChangeSection(desk),
                                         DeterminationSection.both(
-                                                new HoldSection(desk),
+                                                new HoldSection(desk, ways::readings, ways::reading),
                                                 DeterminationSection.both(
                                                         new RiskSection(desk, settings), new BudgetSection(desk))),
                                         settings)),

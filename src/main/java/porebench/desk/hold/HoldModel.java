@@ -17,6 +17,7 @@ import porebench.method.Problem;
 import porebench.method.Texts;
 import porebench.method.hold.Hold;
 import porebench.method.hold.HoldPoint;
+import porebench.record.FieldReading;
 import porebench.record.id.MixId;
 
 /** Whether the factor of the selected mix still holds, without its window. */
@@ -130,6 +131,15 @@ final class HoldModel {
                                 .orElse(OptionalInt.empty()),
                         Hold.runLength(),
                         desk.isTraining()));
+    }
+
+    /** Returns the reading of a point of the plot, by the point's name. */
+    Optional<FieldReading> reading(String name) {
+        return charted().stream()
+                .flatMap(hold -> hold.pairs().stream())
+                .map(MixHold.Pair::reading)
+                .filter(reading -> reading.recordId().equals(name))
+                .findFirst();
     }
 
     private List<HoldPlot.Point> points(MixHold hold) {

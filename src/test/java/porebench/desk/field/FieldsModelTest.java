@@ -214,6 +214,26 @@ class FieldsModelTest {
         assertThat(model.isReady()).isFalse();
     }
 
+    /** Reading d is of the day before the days on view, a of the last one; a day that is on view already moves nothing. */
+    @Test
+    void aReadingThatIsLedToIsChosenAndItsDayComesOnView() {
+        FieldReading old =
+                made.book.latest(FieldReading.class, "d").orElseThrow().value();
+        model.showReading(old);
+        assertThat(model.first() + " to " + model.last()).isEqualTo("2026-10-26 to 2026-11-25");
+        assertThat(model.mix()).isEqualTo("HG-107");
+        assertThat(model.chosen().orElseThrow().id()).isEqualTo("d");
+        assertThat(ids()).containsExactly("a", "c", "d");
+        model.typeLast("2026-11-01");
+        model.showReading(
+                made.book.latest(FieldReading.class, "a").orElseThrow().value());
+        assertThat(model.first() + " to " + model.last()).isEqualTo("2026-10-26 to 2026-11-25");
+        assertThat(model.chosen().orElseThrow().id()).isEqualTo("a");
+        model.typeFirst("never");
+        model.showReading(old);
+        assertThat(model.first()).isEqualTo("2026-10-26");
+    }
+
     @Test
     void whatOneVersionSaysDifferentlyIsSaid() {
         FieldReading one = SampleReadings.plain("a", "HG-107", "5.5");

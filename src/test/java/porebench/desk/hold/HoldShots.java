@@ -44,7 +44,7 @@ final class HoldShots {
                     () -> {
                         HoldDesk made = new HoldDesk(book, locale);
                         made.read((double[]) kind[1]);
-                        HoldSection section = new HoldSection(made.desk);
+                        HoldSection section = new HoldSection(made.desk, mix -> {}, reading -> {});
                         section.show(Optional.empty());
                         return section.component();
                     },

@@ -3,11 +3,16 @@ package porebench.desk.hold;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JScrollPane;
 import javax.swing.text.JTextComponent;
@@ -21,6 +26,8 @@ import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.frame.Theme;
 import porebench.evidence.hold.PairsBench;
+import porebench.record.FieldReading;
+import porebench.record.id.MixId;
 
 /** The section in a real window: empty, with a shift, in both themes, and its plot taken along. */
 @NeedsDisplay
@@ -29,6 +36,8 @@ class HoldWindowTest {
     @TempDir
     Path folder;
 
+    private final List<MixId> opened = new ArrayList<>();
+    private final List<FieldReading> read = new ArrayList<>();
     private HoldDesk made;
     private JFrame frame;
 
@@ -37,7 +46,7 @@ class HoldWindowTest {
         EventThread.run(Theme.LIGHT::apply);
         EventThread.run(() -> {
             made = new HoldDesk(folder, Locale.ENGLISH);
-            HoldSection section = new HoldSection(made.desk);
+            HoldSection section = new HoldSection(made.desk, opened::add, read::add);
             section.show(Optional.empty());
             frame = new JFrame();
             frame.add(new JScrollPane(section.component()));
@@ -59,6 +68,50 @@ class HoldWindowTest {
 
     private String said(String name) throws Exception {
         return EventThread.call(() -> find(JTextComponent.class, name).getText());
+    }
+
+    @Test
+    void aPointLeadsToItsReadingByKeyAndTheButtonToAllOfTheMix() throws Exception {
+        EventThread.run(() -> made.read(PairsBench.SHIFTED));
+        EventThread.settle();
+        JComponent plot = find(JComponent.class, "plot.hold");
+        EventThread.run(() -> {
+            act(plot, "RIGHT");
+            act(plot, "RIGHT");
+            act(plot, "RIGHT");
+            act(plot, "ENTER");
+        });
+        HoldModel model = new HoldModel(made.desk);
+        FieldReading third = EventThread.call(() -> model.reading(
+                        model.plot().orElseThrow().points().get(2).on().pair().name()))
+                .orElseThrow();
+        assertThat(read).containsExactly(third);
+        assertThat(said("marked.hold")).contains("Enter or a click opens it");
+        EventThread.run(() -> find(AbstractButton.class, "hold.readings").doClick());
+        assertThat(opened).containsExactly(third.mixId());
+    }
+
+    @Test
+    void aClickOnAPointLeadsToItsReading() throws Exception {
+        EventThread.run(() -> made.read(PairsBench.SHIFTED));
+        EventThread.settle();
+        JComponent plot = find(JComponent.class, "plot.hold");
+        EventThread.run(() -> {
+            plot.paintImmediately(0, 0, plot.getWidth(), plot.getHeight());
+            // Every place of the plot, until a point is within reach.
+            for (int y = 0; y < plot.getHeight() && read.isEmpty(); y += 4) {
+                for (int x = 0; x < plot.getWidth() && read.isEmpty(); x += 4) {
+                    plot.dispatchEvent(
+                            new MouseEvent(plot, MouseEvent.MOUSE_CLICKED, 0, 0, x, y, 1, false, MouseEvent.BUTTON1));
+                }
+            }
+        });
+        assertThat(read).hasSize(1);
+        assertThat(read.get(0).density()).isPresent();
+    }
+
+    private static void act(JComponent plot, String key) {
+        plot.getActionMap().get(key).actionPerformed(new ActionEvent(plot, ActionEvent.ACTION_PERFORMED, key));
     }
 
     @Test

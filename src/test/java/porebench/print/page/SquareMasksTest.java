@@ -73,6 +73,15 @@ class SquareMasksTest {
         assertThat(same).isEqualTo(100);
     }
 
+    /** Texts that were sought for it: in each another mask is best where a look-alike may stand one square more, or less, to the edge. */
+    @ParameterizedTest
+    @ValueSource(strings = {"axes9wka", "aAowm3Ag.d\ny5t r", "aA4w3rlg", "a.3usi8z"})
+    void aLookAlikeAtTheEdgeCountsAsTheLibraryCountsIt(String text) {
+        ByteMatrix plain = code(text, ErrorCorrectionLevel.L, Optional.of(0)).getMatrix();
+        assertThat(best(plain, ErrorCorrectionLevel.L))
+                .isEqualTo(code(text, ErrorCorrectionLevel.L, Optional.empty()).getMaskPattern());
+    }
+
     @Test
     void aCodeOfMoreThan128SquaresIsLeftToTheLibrary() {
         String text = text(new Random(1), 1800);

@@ -16,6 +16,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
+import porebench.record.FieldReading;
 import porebench.record.id.MixId;
 
 /** The list of the first steps: each leads to where it is done, and is ticked when it is. */
@@ -39,6 +40,9 @@ public final class FirstStepsPage implements Screen {
         /** Leads to the field readings of a mix. */
         void readings(MixId mix);
 
+        /** Leads to one field reading, among those of its mix. */
+        void reading(FieldReading reading);
+
         /** Leaves the list, which was put away. */
         void away();
 
@@ -55,6 +59,11 @@ public final class FirstStepsPage implements Screen {
 
         @Override
         public void go(FirstStep step) {
+            // Nobody asks for it.
+        }
+
+        @Override
+        public void reading(FieldReading reading) {
             // Nobody asks for it.
         }
 
