@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 public final class Ink {
     private static final int HUNDREDTHS = 100;
     private static final int FINE = 100_000;
+    private static final String STROKE = "S\n";
+    private static final String FILL = "f\n";
 
     /** What lasts until something else is set; -1 where it is not known. */
     private record Settings(@Nullable Weight weight, long size, long thickness, long grey) {
@@ -28,6 +30,9 @@ public final class Ink {
     private byte[] bytes = new byte[4096];
     private int length;
     private boolean isInText;
+    /** How the path that is begun is to be drawn; empty where none is. */
+    private String paint = "";
+
     private long lineX;
     private long lineY;
 
@@ -53,19 +58,19 @@ public final class Ink {
 
     /** Returns everything drawn so far. */
     byte[] bytes() {
-        endText();
+        end();
         return Arrays.copyOf(bytes, length);
     }
 
     /** Keeps what is set, to come back to it by {@link #restore}. */
     public void save() {
-        endText();
+        end();
         saved.push(set);
         word("q\n");
     }
 
     public void restore() {
-        endText();
+        end();
         set = saved.pop();
         word("Q\n");
     }
@@ -89,7 +94,7 @@ public final class Ink {
         if (a == 1 && d == 1 && b == 0 && c == 0 && hundredths(right) == 0 && hundredths(up) == 0) {
             return;
         }
-        endText();
+        end();
         for (double one : new double[] {a, b, c, d}) {
             number(Math.round(one * FINE), FINE);
         }
@@ -100,6 +105,7 @@ public final class Ink {
 
     /** Draws a line of text from a point of its baseline on; in outline where it is not filled. */
     void text(String printable, Weight weight, double size, double x, double y, boolean isFilled) {
+        endPath();
         grey(0);
         if (!isInText) {
             word("BT\n");
@@ -155,41 +161,44 @@ public final class Ink {
     /** Draws a straight line. */
     public void line(double fromX, double fromY, double toX, double toY, double thickness) {
         thickness(thickness);
+        path(STROKE);
         point(fromX, fromY, "m ");
-        point(toX, toY, "l S\n");
+        point(toX, toY, "l\n");
     }
 
     /** Draws a line with corners through some points, x and y in turn; closed if it ends where it began. */
     void corners(double thickness, boolean isClosed, double... points) {
         thickness(thickness);
+        path(STROKE);
         for (int index = 0; index < points.length; index += 2) {
             point(points[index], points[index + 1], index == 0 ? "m " : "l ");
         }
-        word(isClosed ? "s\n" : "S\n");
+        word(isClosed ? "h\n" : "\n");
     }
 
     /** Makes corners round from here on. */
     void roundCorners() {
-        endText();
+        end();
         word("1 j\n");
     }
 
     void frame(double left, double bottom, double width, double height, double thickness) {
         thickness(thickness);
+        path(STROKE);
         point(left, bottom, "");
-        point(width, height, "re S\n");
+        point(width, height, "re\n");
     }
 
     void shade(double left, double bottom, double width, double height, double grey) {
-        endText();
         grey(hundredths(grey));
+        path(FILL);
         point(left, bottom, "");
-        point(width, height, "re f\n");
+        point(width, height, "re\n");
     }
 
     void dot(double x, double y, double radius) {
-        endText();
         grey(0);
+        path(FILL);
         // How far the handles of a quarter of a circle reach, over the radius: 4/3 (sqrt 2 - 1).
         double reach = 4.0 / 3 * (Math.sqrt(2) - 1) * radius;
         point(x + radius, y, "m ");
@@ -197,7 +206,6 @@ public final class Ink {
         quarter(x - reach, y + radius, x - radius, y + reach, x - radius, y);
         quarter(x - radius, y - reach, x - reach, y - radius, x, y - radius);
         quarter(x + reach, y - radius, x + radius, y - reach, x + radius, y);
-        word("f\n");
     }
 
     private void quarter(double x1, double y1, double x2, double y2, double x3, double y3) {
@@ -227,7 +235,7 @@ public final class Ink {
 
     /** Draws a part that stands in the document once, so much higher than where it was first drawn. */
     void part(String name, double higher) {
-        endText();
+        end();
         grey(0);
         boolean isMoved = hundredths(higher) != 0;
         if (isMoved) {
@@ -241,6 +249,11 @@ public final class Ink {
         }
     }
 
+    private void end() {
+        endText();
+        endPath();
+    }
+
     private void endText() {
         if (isInText) {
             word("ET\n");
@@ -248,10 +261,24 @@ public final class Ink {
         }
     }
 
-    void thickness(double thickness) {
+    /** Lines that follow each other are drawn together, and so are places of one grey. */
+    private void path(String nextPaint) {
         endText();
+        if (!paint.equals(nextPaint)) {
+            endPath();
+            paint = nextPaint;
+        }
+    }
+
+    private void endPath() {
+        word(paint);
+        paint = "";
+    }
+
+    void thickness(double thickness) {
         long hundredths = hundredths(thickness);
         if (set.thickness != hundredths) {
+            end();
             number(hundredths, HUNDREDTHS);
             word("w\n");
             set = new Settings(set.weight, set.size, hundredths, set.grey);
@@ -260,6 +287,7 @@ public final class Ink {
 
     private void grey(long hundredths) {
         if (set.grey != hundredths) {
+            end();
             number(hundredths, HUNDREDTHS);
             word("g\n");
             set = new Settings(set.weight, set.size, set.thickness, hundredths);

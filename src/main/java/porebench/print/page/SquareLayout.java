@@ -74,18 +74,48 @@ final class SquareLayout {
         Base base = base();
         byte[] words = words(data(bytes, saysUtf8));
         long[] rows = base.rows.clone();
-        long[] columns = base.columns.clone();
         int[] places = base.places;
-        for (int bit = 0; bit < 8 * words.length; bit++) {
-            long dark = words[bit >> 3] >>> (7 - (bit & 7)) & 1;
-            int row = places[bit] >> 7;
-            int column = places[bit] & 127;
-            rows[2 * row + (column >> 6)] ^= dark << column;
-            columns[2 * column + (row >> 6)] ^= dark << row;
+        for (int word = 0; word < words.length; word++) {
+            int eight = words[word];
+            for (int bit = 0; bit < 8; bit++) {
+                int place = places[8 * word + bit];
+                rows[place >> 6] ^= (eight >>> (7 - bit) & 1L) << place;
+            }
         }
+        long[] columns = turnedOver(rows);
         SquareMasks masks = SquareMasks.of(side, level);
         masks.turn(rows, masks.best(rows, columns));
         return light(rows);
+    }
+
+    /** Returns the columns of a code from its rows: squares of 64 by 64 are turned over their diagonal, by halves of halves. */
+    private long[] turnedOver(long[] rows) {
+        long[] columns = new long[2 * side];
+        long[] some = new long[64];
+        for (int block = 0; block < 4; block++) {
+            int right = block & 1;
+            int down = block >> 1;
+            for (int row = 0; row < 64; row++) {
+                some[row] = 64 * down + row < side ? rows[2 * (64 * down + row) + right] : 0;
+            }
+            turnOver(some);
+            for (int column = 0; column < 64 && 64 * right + column < side; column++) {
+                columns[2 * (64 * right + column) + down] = some[column];
+            }
+        }
+        return columns;
+    }
+
+    private static void turnOver(long[] rows) {
+        long mask = 0xFFFFFFFFL;
+        for (int half = 32; half > 0; half >>= 1) {
+            for (int row = 0; row < 64; row = (row + half + 1) & ~half) {
+                long swapped = (rows[row] >>> half ^ rows[row + half]) & mask;
+                rows[row] ^= swapped << half;
+                rows[row + half] ^= swapped;
+            }
+            mask ^= mask << (half >> 1);
+        }
     }
 
     private byte[] light(long[] rows) {
@@ -156,10 +186,9 @@ final class SquareLayout {
      * What is the same in all codes of this size and level, with mask 0 and no data.
      *
      * @param rows rows of squares as {@link SquareMasks} takes them
-     * @param columns columns of squares
      * @param places where each bit goes, 128 for a row and 1 for a column
      */
-    private record Base(long[] rows, long[] columns, int[] places) {}
+    private record Base(long[] rows, int[] places) {}
 
     private Base base() {
         return BASES.computeIfAbsent(this, key -> newBase());
@@ -172,18 +201,16 @@ final class SquareLayout {
                 Map.of(EncodeHintType.QR_VERSION, version.getVersionNumber(), EncodeHintType.QR_MASK_PATTERN, 0));
         boolean[][] fixed = SquareMasks.fixed(side);
         long[] rows = new long[2 * side];
-        long[] columns = new long[2 * side];
         for (int row = 0; row < side; row++) {
             for (int column = 0; column < side; column++) {
                 boolean isDark =
                         fixed[row][column] ? empty.get(column, row) == 1 : SquareMasks.isTurned(0, row, column);
                 if (isDark) {
                     SquareMasks.set(rows, row, column);
-                    SquareMasks.set(columns, column, row);
                 }
             }
         }
-        return new Base(rows, columns, places(fixed));
+        return new Base(rows, places(fixed));
     }
 
     /** Two columns at a time from the right, up and down in turn, around what is fixed; the sixth column is left out. */

@@ -46,7 +46,7 @@ class InkTest {
     void numbersHaveTwoDecimalsAtMost() {
         ink.line(0, -0.004, 10.1, -123.456, 0.05);
         ink.line(1e6, 0.995, 0.005, -0.05, 0.05);
-        assertThat(written()).isEqualTo("0.05 w\n0 0 m 10.1 -123.46 l S\n1000000 1 m 0.01 -0.05 l S\n");
+        assertThat(written()).isEqualTo("0.05 w\n0 0 m 10.1 -123.46 l\n1000000 1 m 0.01 -0.05 l\nS\n");
     }
 
     /** Roboto's numbers of letters are its own, so that only what is around them is told here; places are given from the one before. */
@@ -64,8 +64,46 @@ class InkTest {
         assertThat(written().replaceAll("\\((.|\n)*?\\)", "()"))
                 .isEqualTo("BT\n/B 9 Tf\n10 20 Td()Tj\n2.5 -12 Td()Tj\nET\n"
                         + "q\nBT\n/R 9 Tf\n1 2 Td()Tj\nET\nQ\n"
-                        + "BT\n1 2 Td()Tj\nET\n0.8 g\n1 2 3 4 re f\n5 6 7 8 re f\n"
+                        + "BT\n1 2 Td()Tj\nET\n0.8 g\n1 2 3 4 re\n5 6 7 8 re\nf\n"
                         + "0 g\nBT\n/B 9.5 Tf\n1 2 Td()Tj\nET\n");
+    }
+
+    /** One after the other, each is drawn before anything else begins: a line over a grey must not come under it. */
+    @Test
+    void whatIsDrawnTogetherIsOfOneKind() {
+        ink.shade(1, 1, 2, 2, 0.5);
+        ink.line(1, 1, 2, 2, 1);
+        ink.corners(1, true, 0, 0, 1, 1, 2, 0);
+        ink.frame(3, 3, 4, 4, 1);
+        ink.frame(3, 3, 4, 4, 2);
+        ink.dot(0, 0, 1);
+        ink.shade(1, 1, 2, 2, 0);
+        ink.part("/X1 ", 0);
+        ink.shade(1, 1, 2, 2, 0);
+        ink.part("/X1 ", 2.5);
+        assertThat(written())
+                .isEqualTo("0.5 g\n"
+                        + "1 1 2 2 re\n"
+                        + "f\n"
+                        + "1 w\n"
+                        + "1 1 m 2 2 l\n"
+                        + "0 0 m 1 1 l 2 0 l h\n"
+                        + "3 3 4 4 re\n"
+                        + "S\n"
+                        + "2 w\n"
+                        + "3 3 4 4 re\n"
+                        + "S\n"
+                        + "0 g\n"
+                        + "1 0 m 1 0.55 0.55 1 0 1 c -0.55 1 -1 0.55 -1 0 c -1 -0.55 -0.55 -1 0 -1 c 0.55 -1 1"
+                        + " -0.55 1 0 c 1 1 2 2 re\n"
+                        + "f\n"
+                        + "/X1 Do\n"
+                        + "1 1 2 2 re\n"
+                        + "f\n"
+                        + "q\n"
+                        + "1 0 0 1 0 2.5 cm\n"
+                        + "/X1 Do\n"
+                        + "Q\n");
     }
 
     @Test
