@@ -121,7 +121,9 @@ class CardsOutWindowTest {
         come(10);
         EventThread.run(() -> table().changeSelection(2, 0, false, false));
         Keys.bringTo(() -> named("cards.name"));
-        keys.strike(KeyEvent.VK_3);
+        // The keyboard goes to the button only once the figure is there: a busy display brings it later than the
+        // request.
+        keys.strikeUntil(() -> "3".equals(((JTextField) named("cards.name")).getText()), "the figure 3", KeyEvent.VK_3);
         press("cards.handed-out");
         told("Handed out: 1.");
         assertThat(EventThread.comes(() -> "truck 3".equals(table().getValueAt(2, 4))))
