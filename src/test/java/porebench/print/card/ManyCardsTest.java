@@ -2,6 +2,7 @@ package porebench.print.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +21,8 @@ import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSObjectKey;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -118,6 +121,42 @@ class ManyCardsTest {
                 assertThat(here.get(run).size()).isCloseTo(alone.get(run).size(), Offset.offset(0.001));
             }
         }
+    }
+
+    /** Frames, greys, ticks and signs too, which are no words: one after the other page drawn and laid over that of the card alone. */
+    @Test
+    void everyCardLooksAsItWouldAlone() throws IOException {
+        List<FactorCard> cards = cards(30);
+        byte[] together = pdf(cards, A6);
+        for (int page : new int[] {0, 9, 18, 26, 29}) {
+            BufferedImage here = drawn(together, page);
+            BufferedImage alone = drawn(pdf(List.of(cards.get(page)), A6), 0);
+            assertThat(apart(here, alone))
+                    .as("dots of page %d that are not alike", page + 1)
+                    .isLessThan(60);
+        }
+        assertThat(apart(drawn(together, 0), drawn(together, 1)))
+                .as("of two cards")
+                .isGreaterThan(600);
+    }
+
+    private static BufferedImage drawn(byte[] pdf, int page) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFRenderer(document).renderImageWithDPI(page, 100, ImageType.GRAY);
+        }
+    }
+
+    /** Returns how many dots differ by more than a quarter of the way from black to white. */
+    private static int apart(BufferedImage one, BufferedImage other) {
+        int apart = 0;
+        for (int y = 0; y < one.getHeight(); y++) {
+            for (int x = 0; x < one.getWidth(); x++) {
+                int difference =
+                        one.getRaster().getSample(x, y, 0) - other.getRaster().getSample(x, y, 0);
+                apart += Math.abs(difference) > 64 ? 1 : 0;
+            }
+        }
+        return apart;
     }
 
     /** Nine tables at two heights, nine frames of a factor, nine times what passes; head, cautions, validity, people: no more than 40 parts. */
