@@ -1,6 +1,7 @@
 package porebench.desk;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -34,6 +35,15 @@ public final class RecallOffer {
     /** Asks where the cards are now and hands those of a mix that are out on. */
     public void withOut(MixId mix, Consumer<List<HeldCard>> then) {
         desk.ask(new CardsOfMix(mix), then);
+    }
+
+    /** Asks where the cards are now and hands those of some mixes that are out on. */
+    public void withOut(Set<MixId> mixes, Consumer<List<HeldCard>> then) {
+        desk.ask(
+                new CardsNow(),
+                found -> then.accept(found.custody().out().stream()
+                        .filter(card -> mixes.contains(card.print().mixId()))
+                        .toList()));
     }
 
     /** Says who holds some cards, of which there is at least one. */

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,9 +21,14 @@ import porebench.method.Figure;
 import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.profile.Profiles;
+import porebench.record.CardHolder;
+import porebench.record.CardPrint;
+import porebench.record.CardStep;
 import porebench.record.LaboratoryProfile;
 import porebench.record.SampleGroups;
+import porebench.record.Samples;
 import porebench.record.book.LabBook;
+import porebench.record.id.MixId;
 import porebench.store.Books;
 
 /** Groups on the command line, as a person would: looked for, brought in, looked at, issued for. The terminal's day is 1 July 2026. */
@@ -128,6 +136,41 @@ class GroupCommandTest {
         assertThat(run("verify").status()).isZero();
         // The same again is no second revision.
         assertThat(issue().out()).contains("issue.already-issued");
+    }
+
+    /** Truck 12 has the card of M-2's own revision 1, crew North the one of M-3's; a new revision for the group calls both back. */
+    @Test
+    void whoHoldsCardsOfTheMembersIsNamed() {
+        try (LabBook book = Books.SHELF.open(folder.resolve("book.porebench"))) {
+            for (String mix : List.of("M-2", "M-3")) {
+                Books.keep(
+                        book,
+                        Samples.determination(mix + "/1", mix),
+                        Samples.trial(mix + "-T", mix, mix + "/1", "5.4"),
+                        Samples.issue(mix, 1, mix + "/1", LocalDate.of(2026, 3, 9)));
+                CardPrint print = new CardPrint(new MixId(mix), 1, 1, "A6", CardPrint.PRINTER);
+                Books.keep(book, print);
+                CardHolder holder = mix.equals("M-2")
+                        ? new CardHolder(CardHolder.Kind.TRUCK, "12")
+                        : new CardHolder(CardHolder.Kind.CREW, "North");
+                Books.keep(
+                        book,
+                        new CardStep(
+                                new MixId(mix),
+                                1,
+                                1,
+                                1,
+                                CardStep.Act.HANDED_OUT,
+                                Optional.of(holder),
+                                LocalDateTime.of(2026, 3, 10, 8, 0),
+                                "M. Ash",
+                                ""));
+            }
+        }
+        Said issued = issue();
+        assertThat(issued.status()).as(issued.out()).isZero();
+        assertThat(issued.out()).contains("custody.called-back");
+        assertThat(issued.err() + issued.out()).contains("truck 12 (M-2/r1/1)", "crew North (M-3/r1/1)");
     }
 
     @Test

@@ -39,6 +39,9 @@ public class ScriptedAsker implements Asker {
 
     public final List<String> acts = new ArrayList<>();
     public final List<String> asked = new ArrayList<>();
+    /** What was asked to be confirmed, in full. */
+    public final List<String> questions = new ArrayList<>();
+
     public final List<Problem> problemsShown = new ArrayList<>();
     public final List<Exception> failures = new ArrayList<>();
     public @Nullable String person = "Test Person";
@@ -73,6 +76,7 @@ public class ScriptedAsker implements Asker {
     @Override
     public boolean confirm(JComponent over, String title, String question, String actionName) {
         asked.add(title);
+        questions.add(question);
         return Boolean.TRUE.equals(confirmations.poll());
     }
 

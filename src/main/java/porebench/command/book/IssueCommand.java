@@ -142,9 +142,9 @@ public final class IssueCommand extends BookCommand {
         if (answer.value().isEmpty()) {
             return CommandOutcome.refused(answer.problems());
         }
-        List<FactorIssue> issues = answer.value().get().issues();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(issues.stream().map(Draft::of).toList(), who.name(here()), reason.strip()));
+        problems.addAll(
+                keep(book, answer.value().get().issues().stream().map(Draft::of).toList()));
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
@@ -169,7 +169,7 @@ public final class IssueCommand extends BookCommand {
         }
         GroupIssuance.Stepped stepped = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(stepped.drafts(), who.name(here()), reason.strip()));
+        problems.addAll(keep(book, stepped.drafts()));
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
@@ -199,8 +199,7 @@ public final class IssueCommand extends BookCommand {
         }
         Proposing.Taken taken = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(
-                IssueUncertainty.stated(evidence, scatter, taken.drafts()), who.name(here()), reason.strip()));
+        problems.addAll(keep(book, IssueUncertainty.stated(evidence, scatter, taken.drafts())));
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
@@ -309,13 +308,16 @@ public final class IssueCommand extends BookCommand {
         }
         FactorIssue issue = answer.value().get();
         List<Problem> problems = new ArrayList<>(answer.problems());
-        problems.addAll(book.keep(List.of(draft.apply(issue)), who.name(here()), reason.strip()));
+        problems.addAll(keep(book, List.of(draft.apply(issue))));
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);
         }
-        problems.addAll(CalledBack.by(book, issue, here().now()));
         acted();
         return CommandOutcome.done(said(stop).report(issue), problems);
+    }
+
+    private List<Problem> keep(LabBook book, List<Draft> drafts) {
+        return CalledBack.keep(book, drafts, who.name(here()), reason.strip(), here().now());
     }
 
     private static Optional<StopRule> stop(Evidence evidence, LaboratoryScatter scatter, DeterminationId basis) {

@@ -97,6 +97,7 @@ final class CardPanel extends JPanel {
         field.setOpaque(false);
         field.add(Commands.button("factor.phonePage", actions.phonePage));
         field.add(Commands.button("factor.fieldSheet", actions.fieldSheet));
+        field.add(Commands.button("factor.cardsOut", actions.cardsOut));
         field.add(Commands.button("factor.checkText", actions.checkText));
         add(field, "gaptop 4, w 0:pref:");
         add(turn, "growx 0, gaptop 4, hidemode 0");
@@ -215,15 +216,10 @@ final class CardPanel extends JPanel {
         }
         drawn = Optional.of(wanted);
         int dots = Math.min(HIGHEST_DOTS_PER_INCH, Math.round(UIScale.scale((float) SCREEN_DOTS_PER_INCH)));
-        desk.tools()
-                .tasks()
-                .workOut(
-                        () -> pages(wanted, dots),
-                        pages -> show(wanted, pages),
-                        failure -> {
-                            drawn = Optional.empty();
-                            preview.showInstead(texts.get("card.cannot-draw", said(failure)));
-                        });
+        desk.tools().tasks().workOut(() -> pages(wanted, dots), pages -> show(wanted, pages), failure -> {
+            drawn = Optional.empty();
+            preview.showInstead(texts.get("card.cannot-draw", said(failure)));
+        });
     }
 
     private List<BufferedImage> pages(Shown wanted, int dots) {

@@ -3,11 +3,14 @@ package porebench.desk.factor;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import porebench.desk.CardsOfMix;
 import porebench.desk.DeskModel;
 import porebench.desk.Outcome;
 import porebench.desk.RecallOffer;
@@ -44,6 +47,7 @@ final class FactorActions {
     final Action phonePage;
     final Action fieldSheet;
     final Action checkText;
+    final Action cardsOut;
 
     private final GroupOffer group;
     private final RecallOffer recall;
@@ -85,6 +89,14 @@ final class FactorActions {
                         "field-sheet.file-name",
                         (out, wish, file) ->
                                 out.sheet(wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
+        cardsOut = Commands.of(
+                texts.get("card.cards-out"),
+                () -> desk.selected()
+                        .ifPresent(mix -> desk.ask(
+                                new CardsOfMix(mix),
+                                cards -> openCards.accept(cards.stream()
+                                        .map(card -> card.print().recordId())
+                                        .toList()))));
         checkText = Commands.of(texts.get("card.check"), () -> TextCheckDialog.ask(desk, over));
     }
 
@@ -119,6 +131,7 @@ final class FactorActions {
         print.setEnabled(hasCard);
         phonePage.setEnabled(hasCard);
         fieldSheet.setEnabled(hasCard);
+        cardsOut.setEnabled(LookedCard.out(desk).isPresent());
     }
 
     void issue() {
@@ -193,11 +206,15 @@ final class FactorActions {
             List<GroupIssuing.LeftOut> left,
             List<Draft> drafts,
             Issuing.Decision decision) {
-        if (desk.tools()
-                .asker()
-                .confirm(over, texts.get(action), said(action, revisions, left), texts.get(action + ".act"))) {
-            group.keep(drafts, decision.reason(), this::refuse);
-        }
+        Set<MixId> mixes = revisions.stream().map(Line::mix).collect(Collectors.toSet());
+        recall.withOut(mixes, out -> {
+            String question = said(action, revisions, left);
+            String called =
+                    out.isEmpty() ? question : question + "\n" + texts.get("cards.called-back", recall.names(out));
+            if (desk.tools().asker().confirm(over, texts.get(action), called, texts.get(action + ".act"))) {
+                group.keep(drafts, decision.reason(), offering(mixes::contains, this::refuse));
+            }
+        });
     }
 
     private void refuse(List<Problem> refused) {
@@ -254,11 +271,15 @@ final class FactorActions {
     /** Returns an outcome after which the list of cards to call back is offered, where the mix has any by then. */
     private Outcome offering(Outcome outcome) {
         Optional<MixId> mix = desk.selected();
+        return offering(one -> mix.filter(one::equals).isPresent(), outcome);
+    }
+
+    private Outcome offering(Predicate<MixId> mixes, Outcome outcome) {
         return Outcome.of(
                 refused -> {
                     outcome.take(refused);
                     if (refused.isEmpty()) {
-                        mix.ifPresent(one -> recall.afterKeeping(one::equals));
+                        recall.afterKeeping(mixes);
                     }
                 },
                 outcome::fail);
@@ -277,9 +298,10 @@ final class FactorActions {
                     Optional<CardLook> look = withChart();
                     let(
                             texts.get("card.saving"),
-                            () -> Optional.of(look.isPresent()
-                                    ? handout().toFile(wish, look.get(), file)
-                                    : handout().toFile(wish, file)),
+                            () -> Optional.of(
+                                    look.isPresent()
+                                            ? handout().toFile(wish, look.get(), file)
+                                            : handout().toFile(wish, file)),
                             () -> {});
                 });
     }

@@ -31,6 +31,7 @@ import porebench.record.book.Belonging;
 import porebench.record.book.Version;
 import porebench.record.column.Column;
 import porebench.record.column.SourceColumns;
+import porebench.record.id.MixId;
 import porebench.record.id.SourceId;
 import porebench.record.source.MeasuredStone;
 import porebench.record.source.SourceGate;
@@ -65,6 +66,8 @@ final class SourcesModel extends RecordModel<Source> {
     static final TypedDraft BLANK = TypedDraft.BLANK.with(SourceColumns.ROLE, Role.COARSE.symbol());
 
     private static final int DECIMALS = Digits.AIR;
+
+    private List<MixId> asked = List.of();
 
     SourcesModel(DeskModel desk, Texts texts) {
         super(desk, texts, Source.class, SourceColumns.ALL, "source", () -> BLANK);
@@ -329,6 +332,7 @@ final class SourcesModel extends RecordModel<Source> {
     Optional<String> effects() {
         return touch().filter(found -> !found.madeUntrue().isEmpty()).map(found -> {
             List<TouchedMix> untrue = found.madeUntrue();
+            asked = untrue.stream().map(TouchedMix::mixId).toList();
             return texts().get(
                                     "source.effects",
                                     found.story().id().text(),
@@ -337,5 +341,10 @@ final class SourcesModel extends RecordModel<Source> {
                                     Integer.toString(SourceTouch.cardsOut(untrue)))
                     + held(untrue);
         });
+    }
+
+    /** Returns the mixes of which {@link #effects} said last that what is kept makes their factors untrue. */
+    List<MixId> saidUntrue() {
+        return asked;
     }
 }

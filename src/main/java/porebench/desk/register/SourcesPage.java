@@ -46,7 +46,8 @@ public final class SourcesPage extends RecordPage<Source> {
 
     @Override
     void afterEffects() {
-        recall.afterKeeping(mix -> model.usedBy().contains(mix));
+        List<MixId> untrue = model.saidUntrue();
+        recall.afterKeeping(untrue::contains);
     }
 
     private static List<ShownColumn<Source>> columns(SourcesModel model, Texts texts) {
