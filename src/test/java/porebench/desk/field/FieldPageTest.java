@@ -70,6 +70,18 @@ class FieldPageTest {
     }
 
     @Test
+    void everyReadingThatIsSavedComesIntoTheTable() {
+        JTable table = named(JTable.class, "readings.table");
+        int before = table.getRowCount();
+        typeOne("2026-11-25 09:10");
+        press("reading.save");
+        assertThat(table.getRowCount()).isEqualTo(before + 1);
+        typeOne("2026-11-25 09:12");
+        press("reading.save");
+        assertThat(table.getRowCount()).isEqualTo(before + 2);
+    }
+
+    @Test
     void aDoubtIsAskedAboutAndWithoutAReasonNothingIsSaved() {
         typeOne("2026-11-25 10:10");
         press("reading.save");

@@ -101,6 +101,7 @@ class SievedReadingsTest {
      * <pre>
      * 6.4: A 6.0; 5.13 / (0.95 - 0.0057) = 5.4326, 5.13 / (0.57 + 0.0171) = 8.7379
      * 4.9: A 4.5; 3.8475 / (0.95 - 0.004275) = 4.0683, 3.8475 / (0.57 + 0.012825) = 6.6015
+     * 5.05: A 4.65, not the 4.6 that is reported; 3.97575 / 0.9455825 = 4.2046, 3.97575 / 0.5832525 = 6.8165 (of 4.6: 6.7449)
      * </pre>
      */
     @Test
@@ -108,6 +109,7 @@ class SievedReadingsTest {
         design(SievedCards.BATCH);
         assertThat(spread(air("6.4"))).isEqualTo("5.4 8.7");
         assertThat(spread(air("4.9"))).isEqualTo("4.1 6.6");
+        assertThat(spread(air("5.05"))).isEqualTo("4.2 6.8");
         assertThat(of("6.4").doubts()).isEmpty();
     }
 
