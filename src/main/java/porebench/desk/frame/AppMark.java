@@ -15,10 +15,10 @@ final class AppMark {
     private AppMark() {}
 
     static List<Image> pictures() {
-        return Stream.of(16, 24, 32, 48, 64, 128).map(AppMark::picture).toList();
+        return Stream.of(16, 24, 32, 48, 64, 128).<Image>map(AppMark::picture).toList();
     }
 
-    private static Image picture(int side) {
+    static BufferedImage picture(int side) {
         BufferedImage picture = new BufferedImage(side, side, BufferedImage.TYPE_INT_ARGB);
         Graphics2D pen = picture.createGraphics();
         pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
