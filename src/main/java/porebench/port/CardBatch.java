@@ -75,8 +75,7 @@ public final class CardBatch {
             String who,
             String why) {
         /** Cards of their own for all mixes. */
-        public Wish(
-                CardChoice choice, boolean leaveOut, CardLook look, LocalDateTime moment, String who, String why) {
+        public Wish(CardChoice choice, boolean leaveOut, CardLook look, LocalDateTime moment, String who, String why) {
             this(choice, leaveOut, false, look, moment, who, why);
         }
     }
@@ -168,7 +167,9 @@ public final class CardBatch {
                 .forEach(refused::add);
         boolean isEnough = refused.isEmpty() || (wish.leaveOut() && !cards.isEmpty());
         return isEnough
-                ? Answer.of(new Chosen(cards, all, plants), refused.stream().map(Problem::asWarning).toList())
+                ? Answer.of(
+                        new Chosen(cards, all, plants),
+                        refused.stream().map(Problem::asWarning).toList())
                 : Answer.refused(refused);
     }
 
@@ -201,8 +202,8 @@ public final class CardBatch {
         for (PlantCard page : pages) {
             PlantMark mark = new PlantMark(page.plant(), card, page.page());
             page.cards()
-                    .forEach(one ->
-                            papers.put(one.mixId(), mark.onto(wish.look().form())));
+                    .forEach(
+                            one -> papers.put(one.mixId(), mark.onto(wish.look().form())));
         }
         return papers;
     }
@@ -223,8 +224,7 @@ public final class CardBatch {
                                 card.mixId(),
                                 card.issue().revision(),
                                 last.getOrDefault(card.issue().recordId(), 0) + 1,
-                                papers.getOrDefault(
-                                        card.mixId(), wish.look().form()),
+                                papers.getOrDefault(card.mixId(), wish.look().form()),
                                 destination,
                                 Optional.of(wish.moment().truncatedTo(ChronoUnit.MINUTES)))))
                 .toList();

@@ -113,7 +113,11 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(locale);
             return new PrintException(
-                    words.say("failed.write", PrintedName.of(what, words), file.path().toString()), failure);
+                    words.say(
+                            "failed.write",
+                            PrintedName.of(what, words),
+                            file.path().toString()),
+                    failure);
         });
     }
 
@@ -131,7 +135,11 @@ public final class PdfPress implements Press {
         return WaitingFile.of(file, pdf, failure -> {
             Words words = Words.in(look.languages().get(0).locale());
             return new PrintException(
-                    words.say("failed.write", PrintedName.of(first, words), file.path().toString()), failure);
+                    words.say(
+                            "failed.write",
+                            PrintedName.of(first, words),
+                            file.path().toString()),
+                    failure);
         });
     }
 
@@ -237,15 +245,14 @@ public final class PdfPress implements Press {
         String name = String.valueOf(file.path().getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         try {
-            byte[] drawn =
-                    switch (ending) {
-                        case "png" -> PictureFile.png(picture);
-                        case "svg" -> PictureFile.svg(picture);
-                        case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
-                        default ->
-                            throw new IllegalArgumentException(
-                                    "name of the file must end with .png, .svg or .pdf, but is " + name);
-                    };
+            byte[] drawn = switch (ending) {
+                case "png" -> PictureFile.png(picture);
+                case "svg" -> PictureFile.svg(picture);
+                case "pdf" -> PictureFile.pdf(picture, typefaces(), program, locale);
+                default ->
+                    throw new IllegalArgumentException(
+                            "name of the file must end with .png, .svg or .pdf, but is " + name);
+            };
             file.write(stream -> stream.write(drawn));
         } catch (IOException failure) {
             throw new PrintException(

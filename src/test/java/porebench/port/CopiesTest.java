@@ -101,7 +101,8 @@ class CopiesTest {
                 .orElseThrow();
         assertThat(answer.value().orElseThrow().print().paper()).isEqualTo("4x6in with chart");
         assertThat(printer.printed()).isEqualTo(2);
-        assertThat(prints()).singleElement().satisfies(print -> assertThat(print.destination())
-                .startsWith("printer"));
+        assertThat(prints())
+                .singleElement()
+                .satisfies(print -> assertThat(print.destination()).startsWith("printer"));
     }
 }

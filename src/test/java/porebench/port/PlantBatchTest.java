@@ -112,7 +112,8 @@ class PlantBatchTest {
         return new CardChoice(List.of(), Optional.of("north"), false);
     }
 
-    private Answer<List<CardHandout.Handed>> save(CardChoice choice, boolean leaveOut, CardSize size, Progress progress) {
+    private Answer<List<CardHandout.Handed>> save(
+            CardChoice choice, boolean leaveOut, CardSize size, Progress progress) {
         CardLook look = CardLook.of(size, PaperLanguage.ENGLISH);
         CardBatch.Wish wish = new CardBatch.Wish(choice, leaveOut, true, look, NOON, "R. Vale", "for truck 12");
         return new CardBatch(book, press, Locale.ENGLISH)
@@ -164,8 +165,8 @@ class PlantBatchTest {
         assertThat(PageText.of(Files.readAllBytes(folder.resolve("plant.pdf"))))
                 .contains("M-1", "M-7", "Card 2 of 2")
                 .doesNotContain("N-1");
-        assertThat(save()).allMatch(print -> print.number() == 2
-                && print.paper().contains("card " + (entries + 7)));
+        assertThat(save())
+                .allMatch(print -> print.number() == 2 && print.paper().contains("card " + (entries + 7)));
     }
 
     @Test
@@ -183,7 +184,8 @@ class PlantBatchTest {
             CardCheck found = CardCheck.of(book, altered, NOON);
             assertThat(found.verdict()).isEqualTo(CardCheck.Verdict.ALTERED);
             assertThat(found.problems()).extracting(Problem::code).contains("cardcheck.altered");
-            assertThat(CardCheck.of(book, text.replace("/r1 + ", "/r9 + "), NOON).verdict())
+            assertThat(CardCheck.of(book, text.replace("/r1 + ", "/r9 + "), NOON)
+                            .verdict())
                     .isEqualTo(CardCheck.Verdict.UNKNOWN);
         }
         Books.keep(book, Samples.issue("M-2", 2, "M-2/1", DAY.plusDays(3)));
@@ -197,14 +199,10 @@ class PlantBatchTest {
 
     private List<String> codesOfPages() throws IOException {
         List<String> all = new ArrayList<>();
-        try (PDDocument document =
-                Loader.loadPDF(folder.resolve("plant.pdf").toFile())) {
+        try (PDDocument document = Loader.loadPDF(folder.resolve("plant.pdf").toFile())) {
             for (int page = 0; page < document.getNumberOfPages(); page++) {
                 Path file = folder.resolve("page.png");
-                ImageIO.write(
-                        new PDFRenderer(document).renderImageWithDPI(page, 400),
-                        "png",
-                        file.toFile());
+                ImageIO.write(new PDFRenderer(document).renderImageWithDPI(page, 400), "png", file.toFile());
                 all.addAll(press.codes(file).value().orElseThrow());
             }
         }
@@ -227,8 +225,8 @@ class PlantBatchTest {
     @Test
     void aPlantWithoutAnyFactorHasNoCard() {
         Books.keep(book, mix("O-1", "East"));
-        Answer<?> refused = save(
-                new CardChoice(List.of(), Optional.of("East"), false), true, CardSize.A6, Progress.UNHEARD);
+        Answer<?> refused =
+                save(new CardChoice(List.of(), Optional.of("East"), false), true, CardSize.A6, Progress.UNHEARD);
         assertThat(codes(refused)).containsExactly("issue.none-in-force");
         nothingLeft();
     }
@@ -242,7 +240,8 @@ class PlantBatchTest {
                 new CardChoice(List.of(), Optional.of("North"), true))) {
             assertThat(codes(save(choice, true, CardSize.A6, Progress.UNHEARD))).containsExactly("cards.on-one-plant");
         }
-        assertThat(codes(save(new CardChoice(List.of(), Optional.of("West"), false), true, CardSize.A6, Progress.UNHEARD)))
+        assertThat(codes(save(
+                        new CardChoice(List.of(), Optional.of("West"), false), true, CardSize.A6, Progress.UNHEARD)))
                 .containsExactly("cards.no-plant");
         nothingLeft();
     }
@@ -282,7 +281,9 @@ class PlantBatchTest {
         assertThat(custody(later).heldBy(TRUCK))
                 .extracting(card -> card.print().mixId().text())
                 .containsExactly("M-4", "M-5", "M-6", "M-7");
-        assertThat(book.latest(CardStep.class, "M-1/r1/1/s2").map(Version::value).map(CardStep::remark))
+        assertThat(book.latest(CardStep.class, "M-1/r1/1/s2")
+                        .map(Version::value)
+                        .map(CardStep::remark))
                 .hasValueSatisfying(remark -> assertThat(remark).matches("torn \\(card \\d+ page 1 of plant North\\)"));
     }
 

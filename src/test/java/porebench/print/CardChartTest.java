@@ -77,8 +77,8 @@ class CardChartTest {
                         .filter(mark -> mark.toX() > x
                                 ? run.left() > mark.toX() && run.left() - mark.toX() < 5
                                 : run.right() < mark.toX() && mark.toX() - run.right() < 5)
-                        .forEach(mark ->
-                                numbers.put(Integer.parseInt(run.text().replace('\u2212', '-')), mark.fromY()));
+                        .forEach(
+                                mark -> numbers.put(Integer.parseInt(run.text().replace('\u2212', '-')), mark.fromY()));
             }
             return new Axis(x, marks, numbers);
         }
@@ -131,15 +131,15 @@ class CardChartTest {
         Point2D dot = DrawnLines.of(pdf, 1).dots().get(0);
         assertThat(dot.getX()).isEqualTo(axes.get(2).x(), within(EXACT));
         double g = Double.parseDouble(factor);
-        // 8 %: the highest reading whose air is reported to 0.1 (the figure of the standard profile, above 8 % to half a division).
+        // 8 %: the highest reading whose air is reported to 0.1 (the figure of the standard profile, above 8 % to half
+        // a division).
         assertThat(readings.numbers().keySet()).contains(0, 8);
         assertThat(readings.marks()).hasSize(81);
         for (int tenths = 0; tenths <= 80; tenths++) {
             double reading = tenths / 10.0;
             double mark = readings.marks().get(80 - tenths).fromY();
             assertThat(mark).as("reading %s", reading).isEqualTo(readings.of(reading), within(EXACT));
-            double crossing =
-                    mark + (dot.getY() - mark) * (airs.x() - readings.x()) / (dot.getX() - readings.x());
+            double crossing = mark + (dot.getY() - mark) * (airs.x() - readings.x()) / (dot.getX() - readings.x());
             assertThat(crossing).as("reading %s", reading).isEqualTo(airs.of(reading - g), within(EXACT));
         }
     }
@@ -148,8 +148,7 @@ class CardChartTest {
     @ParameterizedTest
     @MethodSource("drawn")
     void marksOfAllThreeScalesLieOnStraightLines(CardSize size, String factor) throws IOException {
-        List<Axis> axes = axes(
-                pdf(look(size, PaperLanguage.GERMAN), Cards.card(factor, "5.0", "12", "0.1", "10")), 1);
+        List<Axis> axes = axes(pdf(look(size, PaperLanguage.GERMAN), Cards.card(factor, "5.0", "12", "0.1", "10")), 1);
         Axis readings = axes.get(0);
         Axis airs = axes.get(1);
         Axis factors = axes.get(2);
@@ -172,9 +171,11 @@ class CardChartTest {
             }
         }
         assertThat(hit).isEqualTo(11 * 81);
-        factors.numbers().forEach((value, y) -> assertThat(
-                        factors.marks().get((int) Math.round((value - lowest) * 10)).fromY())
-                .isEqualTo(y));
+        factors.numbers()
+                .forEach((value, y) -> assertThat(factors.marks()
+                                .get((int) Math.round((value - lowest) * 10))
+                                .fromY())
+                        .isEqualTo(y));
     }
 
     /** Lines at half percents are longer than those between, those at whole percents are the longest. */
@@ -188,8 +189,10 @@ class CardChartTest {
         }
     }
 
-    // By pencil, of readings 0 to 8: a percent of reading is an eighth of the height, a percent of air four fifths of that.
-    // A6: 148 - 53 = 95 mm, 9.5 mm of air; 4 x 6 in: 99.4, 9.94. Half letter: 215.9/1.25 - 53 = 119.72, times 1.25 = 149.65,
+    // By pencil, of readings 0 to 8: a percent of reading is an eighth of the height, a percent of air four fifths of
+    // that.
+    // A6: 148 - 53 = 95 mm, 9.5 mm of air; 4 x 6 in: 99.4, 9.94. Half letter: 215.9/1.25 - 53 = 119.72, times 1.25 =
+    // 149.65,
     // 14.965 mm. A line of 0.4 points is 0.1411 mm wide, on half letter 0.1764.
     // (0.3 + 0.0706)/9.5 = 0.0390; /9.94 = 0.0373; (0.3 + 0.0882)/14.965 = 0.0259.
     @ParameterizedTest
@@ -226,14 +229,18 @@ class CardChartTest {
 
     static Stream<Arguments> words() {
         return Stream.of(
-                Arguments.of("ENGLISH", "Reading (%) Air (%) G (%)", "G = 0.3", "the table on the front counts", "0.04"),
                 Arguments.of(
-                        "SPANISH_AMERICAS", "Lectura (%) Aire (%) G (%)", "G = 0.3", "vale la tabla del frente", "0.04"),
+                        "ENGLISH", "Reading (%) Air (%) G (%)", "G = 0.3", "the table on the front counts", "0.04"),
+                Arguments.of(
+                        "SPANISH_AMERICAS",
+                        "Lectura (%) Aire (%) G (%)",
+                        "G = 0.3",
+                        "vale la tabla del frente",
+                        "0.04"),
                 Arguments.of(
                         "SPANISH_SPAIN", "Lectura (%) Aire (%) G (%)", "G = 0,3", "vale la tabla del anverso", "0,04"),
                 Arguments.of("FRENCH", "Lecture (%) Air (%) G (%)", "G = 0,3", "le tableau au recto fait foi", "0,04"),
-                Arguments.of(
-                        "GERMAN", "Ablesung (%) Luft (%) G (%)", "G = 0,3", "gilt die Tabelle vorn", "0,04"));
+                Arguments.of("GERMAN", "Ablesung (%) Luft (%) G (%)", "G = 0,3", "gilt die Tabelle vorn", "0,04"));
     }
 
     @ParameterizedTest
@@ -277,10 +284,8 @@ class CardChartTest {
             int dark = 0;
             for (int x = 0; x < page.getWidth(); x++) {
                 for (int y = 0; y < page.getHeight(); y++) {
-                    boolean isInside = x >= margin
-                            && y >= margin
-                            && x < page.getWidth() - margin
-                            && y < page.getHeight() - margin;
+                    boolean isInside =
+                            x >= margin && y >= margin && x < page.getWidth() - margin && y < page.getHeight() - margin;
                     boolean isDark = (page.getRGB(x, y) & 0xFF) < 200;
                     assertThat(isDark && !isInside).as("%s, %s", x, y).isFalse();
                     dark += isDark ? 1 : 0;
@@ -308,7 +313,8 @@ class CardChartTest {
     @CsvSource({"0.05,81", "0.25,33", "0.2,41", "0.3,79", "0.1,81"})
     void linesStandAtTheDivisionsOfTheMeterWhereThereIsRoom(String division, int lines) throws IOException {
         FactorCard card = Cards.card("0.3", "5.0", "3", division, "8");
-        Axis readings = axes(pdf(look(CardSize.A6, PaperLanguage.ENGLISH), card), 1).get(0);
+        Axis readings =
+                axes(pdf(look(CardSize.A6, PaperLanguage.ENGLISH), card), 1).get(0);
         // 0.3 does not lead to a whole percent: tenths, up to the highest reading, 26 x 0.3 = 7.8.
         assertThat(readings.marks()).hasSize(lines);
         assertThat(readings.numbers().keySet()).contains(0, 1, 2, 3, 4, 5, 6, 7);
@@ -345,9 +351,8 @@ class CardChartTest {
     void withoutAChartNothingChanges() throws IOException {
         byte[] with = pdf(look(CardSize.A6, PaperLanguage.ENGLISH), Cards.usual());
         byte[] without = pdf(CardLook.of(CardSize.A6, PaperLanguage.ENGLISH), Cards.usual());
-        List<PageText.Run> front = PageText.runs(with).stream()
-                .filter(run -> run.page() == 1)
-                .toList();
+        List<PageText.Run> front =
+                PageText.runs(with).stream().filter(run -> run.page() == 1).toList();
         assertThat(front).isEqualTo(PageText.runs(without));
     }
 
@@ -362,7 +367,9 @@ class CardChartTest {
                 true);
         assertThat(look.form()).isEqualTo("A6 en+fr with chart on A4");
         assertThat(look.withChart(false).form()).isEqualTo("A6 en+fr on A4");
-        assertThat(CardLook.of(CardSize.A6, PaperLanguage.ENGLISH).withChart(true).form())
+        assertThat(CardLook.of(CardSize.A6, PaperLanguage.ENGLISH)
+                        .withChart(true)
+                        .form())
                 .isEqualTo("A6 with chart");
     }
 
@@ -375,8 +382,6 @@ class CardChartTest {
     private static List<String> axis(String from, String to, String graduation) {
         return new porebench.evidence.paper.CardChart.Scale(
                         new BigDecimal(from), new BigDecimal(to), new BigDecimal(graduation), 1)
-                .marks().stream()
-                        .map(BigDecimal::toPlainString)
-                        .toList();
+                .marks().stream().map(BigDecimal::toPlainString).toList();
     }
 }

@@ -58,7 +58,8 @@ final class PaperShots {
     private static void charts(
             Path folder, CardSize size, List<PaperLanguage> languages, Optional<CardLook.Sheet> sheet) {
         CardLook look = new CardLook(size, languages, sheet, CardLook.ALL, true);
-        String name = "chart-" + look.form().replace(' ', '-') + "-" + languages.get(0).symbol() + ".pdf";
+        String name = "chart-" + look.form().replace(' ', '-') + "-"
+                + languages.get(0).symbol() + ".pdf";
         List<FactorCard> cards = List.of(
                 Cards.usual(),
                 Cards.typeA(Cards.card("-0.35", "6.0", "1.5", "0.05", "10")),

@@ -23,7 +23,8 @@ public final class Plants {
     }
 
     public static PlantCard of(String plant, List<PlantCard.Row> rows) {
-        FactorCard any = rows.stream().flatMap(row -> row.card().stream()).findFirst().orElseThrow();
+        FactorCard any =
+                rows.stream().flatMap(row -> row.card().stream()).findFirst().orElseThrow();
         return PlantCard.of(any.laboratory(), plant, DAY, rows, any.head());
     }
 

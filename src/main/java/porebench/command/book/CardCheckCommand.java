@@ -127,8 +127,7 @@ public final class CardCheckCommand extends BookCommand {
                         json.number("factorPercent", check.issue().map(FactorIssue::factorPercent)))
                 .field((json, check) -> json.text("state", check.state().map(CardState::symbol)))
                 .whole("copies", CardCheck::copies)
-                .field((json, check) ->
-                        json.list("others", check.others(), (part, issue) -> other().json(part, issue)))
+                .field((json, check) -> json.list("others", check.others(), (part, issue) -> other().json(part, issue)))
                 .alone((page, check) -> check.issue().ifPresent(issue -> {
                     page.row(words().get("cardcheck.card"), issue.recordId(), "");
                     page.row(words().get("card.factor"), shown().exact(issue.factorPercent()), words().get("unit.air"));

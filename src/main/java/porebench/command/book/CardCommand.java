@@ -56,8 +56,7 @@ public final class CardCommand extends BookCommand {
         if (languages.problem().isPresent()) {
             return CommandOutcome.refused(languages.problem().get());
         }
-        CardLook look = new CardLook(
-                paper.card().orElseThrow(), languages.chosen(here()), Optional.empty(), 1, chart);
+        CardLook look = new CardLook(paper.card().orElseThrow(), languages.chosen(here()), Optional.empty(), 1, chart);
         try (LabBook book = open()) {
             String name = who.name(here());
             CardHandout handout = new CardHandout(book, ports().press().get(), here().locale());

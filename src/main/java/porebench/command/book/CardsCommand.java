@@ -95,7 +95,13 @@ public final class CardsCommand extends BookCommand {
                             book, ports().press().get(), here().locale())
                     .toFile(
                             new CardBatch.Wish(
-                                    choice, leaveOut, onOne, look, here().now(), who.name(here()), words().get("cards.why")),
+                                    choice,
+                                    leaveOut,
+                                    onOne,
+                                    look,
+                                    here().now(),
+                                    who.name(here()),
+                                    words().get("cards.why")),
                             whereTo.file(out),
                             here().progress());
             return marked(book, CommandOutcome.of(answer, said(look)));
@@ -117,17 +123,20 @@ public final class CardsCommand extends BookCommand {
                         json.whole("plantCards", Optional.of(papers(all)).filter(any -> onOne)))
                 .alone((page, all) -> page.line(
                         onOne
-                                ? words().get("cards.written-plant", String.valueOf(plant), all.size(), papers(all), path)
+                                ? words().get(
+                                                "cards.written-plant",
+                                                String.valueOf(plant),
+                                                all.size(),
+                                                papers(all),
+                                                path)
                                 : words().get("cards.written", all.size(), path)))
                 .list("cards", all -> all, card());
     }
 
     /** Returns how many papers the cards are on. */
     private static int papers(List<CardHandout.Handed> all) {
-        return (int) all.stream()
-                .map(handed -> handed.print().paper())
-                .distinct()
-                .count();
+        return (int)
+                all.stream().map(handed -> handed.print().paper()).distinct().count();
     }
 
     private ReportLayout<CardHandout.Handed> card() {

@@ -58,7 +58,8 @@ final class TextCheckModel {
 
     /** Says what is to be thought of the text; nothing before it was looked at. */
     String verdict() {
-        return found.map(check -> texts.get("check." + check.verdict().symbol())).orElse("");
+        return found.map(check -> texts.get("check." + check.verdict().symbol()))
+                .orElse("");
     }
 
     /** Returns whether a card with this text is one to work by today. */
@@ -71,7 +72,8 @@ final class TextCheckModel {
 
     /** Says which revision the text names and how it stands with it today; nothing where the lab book has none. */
     String names() {
-        return found.flatMap(check -> check.issue().map(issue -> names(check, issue))).orElse("");
+        return found.flatMap(check -> check.issue().map(issue -> names(check, issue)))
+                .orElse("");
     }
 
     private String names(CardCheck check, FactorIssue issue) {
@@ -82,10 +84,16 @@ final class TextCheckModel {
                 : " "
                         + texts.get(
                                 "check.others",
-                                check.others().stream().map(FactorIssue::recordId).collect(Collectors.joining(", ")));
+                                check.others().stream()
+                                        .map(FactorIssue::recordId)
+                                        .collect(Collectors.joining(", ")));
         return check.state()
-                .map(state -> texts.get(
-                        "check.names", issue.recordId(), factor, texts.get("check.is." + state.symbol()), copies))
+                        .map(state -> texts.get(
+                                "check.names",
+                                issue.recordId(),
+                                factor,
+                                texts.get("check.is." + state.symbol()),
+                                copies))
                         .orElseGet(() -> texts.get("check.names.unknown", issue.recordId(), factor, copies))
                 + others;
     }

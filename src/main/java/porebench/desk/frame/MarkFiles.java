@@ -90,7 +90,10 @@ public final class MarkFiles {
             // A side of 256 is written as 0.
             byte named = (byte) (side > ICO_LARGEST_NAMED ? 0 : side);
             file.put(named).put(named).put((byte) 0).put((byte) 0);
-            file.putShort((short) 1).putShort(BITS).putInt(pictures.get(i).length).putInt(place);
+            file.putShort((short) 1)
+                    .putShort(BITS)
+                    .putInt(pictures.get(i).length)
+                    .putInt(place);
             place += pictures.get(i).length;
         }
         pictures.forEach(file::put);

@@ -48,9 +48,8 @@ record RevisionStanding(CardStanding standing, Optional<LocalDateTime> since, Op
             return new RevisionStanding(CardStanding.NOT_YET, Optional.empty(), factor);
         }
         CardStanding standing = CardStanding.of(row.state());
-        Optional<LocalDateTime> since = standing.isRecalled()
-                ? row.uncoveredSince().map(day -> day.atStartOfDay())
-                : Optional.empty();
+        Optional<LocalDateTime> since =
+                standing.isRecalled() ? row.uncoveredSince().map(day -> day.atStartOfDay()) : Optional.empty();
         return new RevisionStanding(standing, since, factor);
     }
 }

@@ -46,7 +46,8 @@ final class AlteredLines {
             }
         }
         boolean isWhole = texts.stream()
-                .anyMatch(text -> CheckCode.normal(text + "\n[" + seal.name() + "] ").equals(typed.body().strip()));
+                .anyMatch(text -> CheckCode.normal(text + "\n[" + seal.name() + "] ")
+                        .equals(typed.body().strip()));
         return List.of(
                 isWhole
                         ? Problem.warning(FIELD, "cardcheck.code-only")
@@ -63,7 +64,8 @@ final class AlteredLines {
             }
         }
         List<String> given = lines(typed);
-        // The last line of a text is the name of the revision and the code; a text in one line has no others to compare.
+        // The last line of a text is the name of the revision and the code; a text in one line has no others to
+        // compare.
         for (String line : given.subList(0, Math.max(0, given.size() - 1))) {
             if (!lines.contains(line) && !line.startsWith("[" + seal.name() + "]")) {
                 problems.add(Problem.warning(FIELD, "cardcheck.line-added", line));
@@ -88,7 +90,8 @@ final class AlteredLines {
         FactorCard unmarked = now.in(CardState.IN_FORCE, now.lastDay(), now.until());
         return Stream.of(atFirst, unmarked, now)
                 .distinct()
-                .flatMap(card -> Stream.of(PaperLanguage.values()).map(CardWords::in).map(words -> CardText.of(card, words)))
+                .flatMap(card ->
+                        Stream.of(PaperLanguage.values()).map(CardWords::in).map(words -> CardText.of(card, words)))
                 .toList();
     }
 }

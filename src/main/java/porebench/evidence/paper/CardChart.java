@@ -134,8 +134,8 @@ public record CardChart(
 
     /** Returns the chart of some readings; empty where it cannot be read finely enough, or has none of the readings that pass. */
     private static Optional<CardChart> made(FactorCard card, CardSize size, List<PassWindow.Row> rows) {
-        boolean hasPassing = card.window().lowestPassing().isEmpty()
-                || rows.stream().anyMatch(PassWindow.Row::passes);
+        boolean hasPassing =
+                card.window().lowestPassing().isEmpty() || rows.stream().anyMatch(PassWindow.Row::passes);
         if (rows.size() < 2 || !hasPassing) {
             return Optional.empty();
         }
@@ -155,7 +155,11 @@ public record CardChart(
         return new CardChart(
                 lines,
                 scale(lowest, highest, card.divisionPercent(), lines.readingModulus()),
-                scale(lowest.subtract(above), highest.subtract(below), rows.get(0).step(), lines.airModulus()),
+                scale(
+                        lowest.subtract(above),
+                        highest.subtract(below),
+                        rows.get(0).step(),
+                        lines.airModulus()),
                 scale(below, above, TENTH, lines.factorModulus()),
                 isAll ? Optional.empty() : Optional.of(highest),
                 error);
@@ -187,7 +191,10 @@ public record CardChart(
     }
 
     private static BigDecimal finest(List<PassWindow.Row> rows) {
-        return rows.stream().map(PassWindow.Row::step).min(BigDecimal::compareTo).orElseThrow();
+        return rows.stream()
+                .map(PassWindow.Row::step)
+                .min(BigDecimal::compareTo)
+                .orElseThrow();
     }
 
     /**

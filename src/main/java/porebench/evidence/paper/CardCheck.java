@@ -137,8 +137,7 @@ public record CardCheck(
             Optional<FactorIssue> worst = Optional.empty();
             int copies = Integer.MAX_VALUE;
             for (FactorIssue issue : names.issues()) {
-                Optional<Problem> refusal =
-                        evidence(issue).flatMap(known -> CardState.refusal(known, issue, moment));
+                Optional<Problem> refusal = evidence(issue).flatMap(known -> CardState.refusal(known, issue, moment));
                 refusal.map(Problem::asWarning).ifPresent(problems::add);
                 worst = worst.or(() -> refusal.map(any -> issue));
                 copies = Math.min(copies, copies(issue));

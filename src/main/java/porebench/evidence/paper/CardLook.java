@@ -85,7 +85,10 @@ public record CardLook(
         String both = languages.size() == 1
                 ? ""
                 : languages.stream().map(PaperLanguage::symbol).collect(Collectors.joining("+", " ", ""));
-        return size.symbol() + both + (chart ? " with chart" : "") + sheet.map(one -> " on " + one.symbol()).orElse("");
+        return size.symbol()
+                + both
+                + (chart ? " with chart" : "")
+                + sheet.map(one -> " on " + one.symbol()).orElse("");
     }
 
     /** Returns how many faces of this size lie side by side: front and back of a wallet card, otherwise the languages. */

@@ -21,13 +21,7 @@ import porebench.record.id.MixId;
  * @param head how far the lab book reached when it was made
  */
 public record PlantCard(
-        Optional<Laboratory> laboratory,
-        String plant,
-        LocalDate day,
-        List<Row> rows,
-        int page,
-        int pages,
-        Head head)
+        Optional<Laboratory> laboratory, String plant, LocalDate day, List<Row> rows, int page, int pages, Head head)
         implements Printed {
     public PlantCard {
         rows = List.copyOf(rows);
@@ -80,7 +74,8 @@ public record PlantCard(
 
     /** Returns what its plain text is sealed with; empty where a revision on it is in no lab book. */
     public Optional<CardSeal> seal() {
-        List<CardSeal> seals = cards().stream().flatMap(card -> card.seal().stream()).toList();
+        List<CardSeal> seals =
+                cards().stream().flatMap(card -> card.seal().stream()).toList();
         return seals.size() == cards().size() ? CardSeal.together(seals) : Optional.empty();
     }
 

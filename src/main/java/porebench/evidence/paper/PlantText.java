@@ -79,7 +79,8 @@ public final class PlantText {
     /** Returns the revision in a row, the meter and standard it holds for, and until when. */
     public static String terms(FactorCard card, CardWords words) {
         FactorIssue issue = card.issue();
-        return words.say("card.revision") + " " + issue.revision() + ", " + words.say("meter." + issue.meterType()) + ", "
+        return words.say("card.revision") + " " + issue.revision() + ", " + words.say("meter." + issue.meterType())
+                + ", "
                 + card.rule() + ". " + words.say("card.recheck-by") + " " + words.date(card.lastDay())
                 + card.until().map(at -> " " + FactorTerms.written(at)).orElse("") + ".";
     }

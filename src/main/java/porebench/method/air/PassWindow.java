@@ -61,9 +61,8 @@ public record PassWindow(List<Row> rows, Optional<BigDecimal> lowestPassing, Opt
         for (BigDecimal reading = BigDecimal.ZERO.setScale(division.scale());
                 reading.compareTo(scaleTop) <= 0;
                 reading = reading.add(division)) {
-            AirContent content = AirContent.of(reading, factor, division, profile)
-                    .value()
-                    .orElseThrow();
+            AirContent content =
+                    AirContent.of(reading, factor, division, profile).value().orElseThrow();
             BigDecimal air = content.reported();
             boolean passes = air.compareTo(low) >= 0 && air.compareTo(high) <= 0;
             rows.add(new Row(reading, air, passes, content.rule().step()));

@@ -150,8 +150,8 @@ final class PlantPage {
         for (String line : PlantText.toDo(card, words.card())) {
             said.add(kept(line, new TextFit(Weight.BOLD, setting.toDo, 7, place, 3)));
         }
-        said.add(kept(
-                words.say("card.printed", words.date(card.day())), new TextFit(Weight.REGULAR, 7, 6.5, place, 1)));
+        said.add(
+                kept(words.say("card.printed", words.date(card.day())), new TextFit(Weight.REGULAR, 7, 6.5, place, 1)));
         for (PlantCard.Row row : card.rows()) {
             rows.add(row(row, setting));
         }
@@ -245,13 +245,15 @@ final class PlantPage {
 
     /** Returns whether all words stand on the page, no smaller than is stated, and the squares of the code are large enough. */
     boolean fits() {
-        return !cut
-                && spare() >= 0
-                && QrMark.square(text, CODE) >= LEAST_SQUARE;
+        return !cut && spare() >= 0 && QrMark.square(text, CODE) >= LEAST_SQUARE;
     }
 
     private double spare() {
-        return bottom - below() - table() - rows.stream().mapToDouble(Row::height).sum() - LINE;
+        return bottom
+                - below()
+                - table()
+                - rows.stream().mapToDouble(Row::height).sum()
+                - LINE;
     }
 
     private double headHeight() {

@@ -27,12 +27,11 @@ public final class Pen {
     public void text(FittedText text, double left, double top, double width, Align align) throws IOException {
         double baseline = top + FittedText.BASELINE * text.size();
         for (String line : text.lines()) {
-            double shift =
-                    switch (align) {
-                        case LEFT -> 0;
-                        case CENTRE -> (width - faces.width(line, text.weight(), text.size())) / 2;
-                        case RIGHT -> width - faces.width(line, text.weight(), text.size());
-                    };
+            double shift = switch (align) {
+                case LEFT -> 0;
+                case CENTRE -> (width - faces.width(line, text.weight(), text.size())) / 2;
+                case RIGHT -> width - faces.width(line, text.weight(), text.size());
+            };
             if (!line.isEmpty()) {
                 ink.text(line, text.weight(), text.size(), left + shift, pageHeight - baseline, true);
             }

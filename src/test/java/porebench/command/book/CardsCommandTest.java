@@ -170,7 +170,10 @@ class CardsCommandTest {
             }
         }
         try (LabBook book = book()) {
-            assertThat(book.latest(CardPrint.class, "M-1/r1/1").orElseThrow().value().paper())
+            assertThat(book.latest(CardPrint.class, "M-1/r1/1")
+                            .orElseThrow()
+                            .value()
+                            .paper())
                     .isEqualTo("A6 with chart");
         }
     }

@@ -249,18 +249,27 @@ class RecallCommandTest {
                     .isEmpty();
         }
         Said handed = recall(
-                "--mix-id", "M-1", "--card", "M-1/r1/3", "--done", "handed-out", "--holder", "truck 7", "--by", "Ada",
-                "--remark", "on the way");
+                "--mix-id",
+                "M-1",
+                "--card",
+                "M-1/r1/3",
+                "--done",
+                "handed-out",
+                "--holder",
+                "truck 7",
+                "--by",
+                "Ada",
+                "--remark",
+                "on the way");
         assertThat(handed.status()).as(handed.out()).isZero();
-        assertThat(handed.list("steps"))
-                .extracting(step -> step.get("card"))
-                .containsExactly("M-1/r1/3", "M-2/r1/1");
+        assertThat(handed.list("steps")).extracting(step -> step.get("card")).containsExactly("M-1/r1/3", "M-2/r1/1");
         assertThat(handed.list("steps"))
                 .extracting(step -> step.get("remark"))
                 .containsOnly("on the way (card 9 page 1 of plant North)");
         assertThat(recall("--mix-id", "M-1", "--holder", "truck 7").json()).containsEntry("cardsOut", 1);
         assertThat(recall("--holder", "truck 7").json()).containsEntry("cardsOut", 2);
-        assertThat(recall("--mix-id", "M-9", "--card", "M-1/r1/3", "--done", "returned").codes())
+        assertThat(recall("--mix-id", "M-9", "--card", "M-1/r1/3", "--done", "returned")
+                        .codes())
                 .containsExactly("book.not-there");
     }
 }

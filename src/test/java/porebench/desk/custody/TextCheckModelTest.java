@@ -60,7 +60,9 @@ class TextCheckModelTest {
         TextCheckModel model = checked(Locale.ENGLISH, DemoTexts.of(book, "HG-101", 2, DAY));
         assertThat(told).isEqualTo(1);
         assertThat(model.verdict()).startsWith("Unaltered:");
-        assertThat(model.names()).startsWith("It names HG-101/r2: G 0.").contains("today: in force", "Copies that left: 3");
+        assertThat(model.names())
+                .startsWith("It names HG-101/r2: G 0.")
+                .contains("today: in force", "Copies that left: 3");
         assertThat(model.isGood()).isTrue();
         assertThat(model.problems()).isEmpty();
     }
@@ -94,7 +96,8 @@ class TextCheckModelTest {
     void whatIsNoTextOfACardOfThisBookIsSaidToBeThat() {
         new DemoCards().fill(book);
         String text = DemoTexts.of(book, "HG-101", 2, DAY);
-        assertThat(checked(Locale.ENGLISH, text.replace("/r2]", "/r9]")).verdict()).startsWith("Unknown:");
+        assertThat(checked(Locale.ENGLISH, text.replace("/r2]", "/r9]")).verdict())
+                .startsWith("Unknown:");
         assertThat(checked(Locale.ENGLISH, "SUBTRACT 0.3").verdict()).startsWith("No check code:");
         TextCheckModel blank = checked(Locale.ENGLISH, "  ");
         assertThat(blank.verdict()).isEmpty();

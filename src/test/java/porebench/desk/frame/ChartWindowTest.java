@@ -91,14 +91,12 @@ class ChartWindowTest {
                 .isFalse();
         Keys.bringTo(() -> button("factor.chart"));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(
-                        () -> button("factor.turnOver").isVisible() && isQuiet()))
+        assertThat(EventThread.comes(() -> button("factor.turnOver").isVisible() && isQuiet()))
                 .isTrue();
         assertThat(EventThread.call(() -> button("factor.turnOver").getText())).isEqualTo("See the front");
         Keys.bringTo(() -> button("factor.turnOver"));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(
-                        () -> button("factor.turnOver").getText().equals("See the back") && isQuiet()))
+        assertThat(EventThread.comes(() -> button("factor.turnOver").getText().equals("See the back") && isQuiet()))
                 .isTrue();
         Path file = folder.resolve("card.pdf");
         asker.filesToWrite.add(file);
@@ -109,8 +107,7 @@ class ChartWindowTest {
         assertThat(asker.problemsShown).isEmpty();
         Keys.bringTo(() -> button("factor.chart"));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(
-                        () -> !button("factor.turnOver").isVisible() && isQuiet()))
+        assertThat(EventThread.comes(() -> !button("factor.turnOver").isVisible() && isQuiet()))
                 .isTrue();
     }
 

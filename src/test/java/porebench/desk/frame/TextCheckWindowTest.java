@@ -93,7 +93,8 @@ class TextCheckWindowTest {
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> dialog().isPresent())).isTrue();
         // The keyboard is in the text at once.
-        assertThat(EventThread.comes(() -> asked(JTextComponent.class, "check.text").isFocusOwner()))
+        assertThat(EventThread.comes(
+                        () -> asked(JTextComponent.class, "check.text").isFocusOwner()))
                 .isTrue();
     }
 
@@ -106,13 +107,14 @@ class TextCheckWindowTest {
         Toolkit.getDefaultToolkit().getSystemClipboard().setContents(new StringSelection(pasted), null);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_V);
-        assertThat(EventThread.comes(
-                        () -> asked(JTextComponent.class, "check.text").getText().equals(pasted)))
+        assertThat(EventThread.comes(() ->
+                        asked(JTextComponent.class, "check.text").getText().equals(pasted)))
                 .isTrue();
     }
 
     private void says(String name, String said) throws Exception {
-        assertThat(EventThread.comes(() -> asked(JTextComponent.class, name).getText().startsWith(said)))
+        assertThat(EventThread.comes(
+                        () -> asked(JTextComponent.class, name).getText().startsWith(said)))
                 .as(words(name))
                 .isTrue();
     }
@@ -145,14 +147,19 @@ class TextCheckWindowTest {
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         says("check.verdict", "Unaltered:");
         assertThat(words("check.names")).contains("HG-101/r2", "today: in force", "Copies that left: 3");
-        // One figure changed by hand: what was said is gone at the first key, and the line is named after the next check.
+        // One figure changed by hand: what was said is gone at the first key, and the line is named after the next
+        // check.
         String altered = text.replace("SUBTRACT 0.", "SUBTRACT 1.");
         paste(altered);
-        assertThat(EventThread.comes(() -> !asked(Component.class, "check.verdict").isVisible()))
+        assertThat(EventThread.comes(
+                        () -> !asked(Component.class, "check.verdict").isVisible()))
                 .isTrue();
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         says("check.verdict", "Altered:");
-        String line = text.lines().filter(one -> one.startsWith("SUBTRACT")).findFirst().orElseThrow();
+        String line = text.lines()
+                .filter(one -> one.startsWith("SUBTRACT"))
+                .findFirst()
+                .orElseThrow();
         assertThat(everythingSaid())
                 .contains("This line of the card is not in the text: " + line)
                 .contains("This line of the text is not on the card: " + line.replace("SUBTRACT 0.", "SUBTRACT 1."));
@@ -166,10 +173,11 @@ class TextCheckWindowTest {
         keys.strike(KeyEvent.VK_X);
         keys.strike(KeyEvent.VK_ENTER);
         keys.strike(KeyEvent.VK_Y);
-        assertThat(EventThread.comes(
-                        () -> asked(JTextComponent.class, "check.text").getText().equals("x\ny")))
+        assertThat(EventThread.comes(() ->
+                        asked(JTextComponent.class, "check.text").getText().equals("x\ny")))
                 .isTrue();
-        assertThat(EventThread.call(() -> asked(Component.class, "check.verdict").isVisible()))
+        assertThat(EventThread.call(
+                        () -> asked(Component.class, "check.verdict").isVisible()))
                 .isFalse();
         keys.strikeUntil(() -> asked(JButton.class, "check").isFocusOwner(), "check", KeyEvent.VK_TAB);
         keys.strike(KeyEvent.VK_ENTER);
@@ -191,7 +199,8 @@ class TextCheckWindowTest {
             window.desk().select(new MixId("HG-101"));
             window.turnTo(window.pages().steps().get(4));
         });
-        assertThat(EventThread.comes(() -> window.desk().evidence().isPresent())).isTrue();
+        assertThat(EventThread.comes(() -> window.desk().evidence().isPresent()))
+                .isTrue();
         open("factor.checkText");
         paste(text);
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_C);

@@ -137,12 +137,14 @@ class CardsModelTest {
         model.takePlant("North");
         assertThat(model.wish(NOON, "").onOne()).isTrue();
         assertThat(model.said())
-                .isEqualTo("With a factor that may be used: 1 of 2 mixes. No card is made unless the others are left out:"
-                        + " they then stand on it as without a factor.");
+                .isEqualTo(
+                        "With a factor that may be used: 1 of 2 mixes. No card is made unless the others are left out:"
+                                + " they then stand on it as without a factor.");
         model.leaveOut(true);
         assertThat(model.said())
-                .isEqualTo("Rows on the card of the plant: 2, of them with a factor that may be used: 1. The others stand"
-                        + " on it as without a factor.");
+                .isEqualTo(
+                        "Rows on the card of the plant: 2, of them with a factor that may be used: 1. The others stand"
+                                + " on it as without a factor.");
         CardsModel good = new CardsModel(RecordPage.texts(desk), List.of(all.get(0)), List.of());
         good.take(CardsModel.Which.PLANT);
         good.onOne(true);

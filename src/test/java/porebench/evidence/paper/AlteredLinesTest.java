@@ -173,6 +173,7 @@ class AlteredLinesTest {
         assertThat(CardCheck.unusable(" \n").map(Problem::code)).contains("cardcheck.blank");
         // Two bytes each in UTF-8.
         assertThat(CardCheck.unusable("\u00e9".repeat(50_000))).isEqualTo(Optional.empty());
-        assertThat(CardCheck.unusable("\u00e9".repeat(50_001)).map(Problem::code)).contains("cardcheck.too-long");
+        assertThat(CardCheck.unusable("\u00e9".repeat(50_001)).map(Problem::code))
+                .contains("cardcheck.too-long");
     }
 }

@@ -29,8 +29,7 @@ class PlantTextTest {
     void saysOfEachMixItsNumberAndWhatItHoldsFor() {
         String text = PlantText.of(Plants.usual(2), CardWords.in(PaperLanguage.GERMAN));
         assertThat(text)
-                .startsWith("Werk: North\nTarnwick Materials Laboratory\nGedruckt"
-                        + " 2026-11-25\n")
+                .startsWith("Werk: North\nTarnwick Materials Laboratory\nGedruckt" + " 2026-11-25\n")
                 .contains("\nTW-201, Bridge deck, 35 MPa, 20 mm stone\nABZIEHEN 0,1 % Luft. Revision 3, Typ B, ASTM"
                         + " C231/C231M. Nachpr\u00fcfen bis 2027-11-24.\n")
                 .containsPattern("\n\\[TW-201/r3 \\+ TW-202/r3] [2-9A-Z]{4}-[2-9A-Z]{4}$")
@@ -83,8 +82,8 @@ class PlantTextTest {
             String one = seals.get(2).sealed("a card of its own");
             assertThat(one).contains("[A/r1 + B [2]/r1] ");
             assertThat(names(book, one)).containsExactly("A/r1 + B [2]/r1");
-            CardCheck altered =
-                    CardCheck.of(book, two.replace("two", "six"), LocalDate.of(2026, 3, 10).atStartOfDay());
+            CardCheck altered = CardCheck.of(
+                    book, two.replace("two", "six"), LocalDate.of(2026, 3, 10).atStartOfDay());
             assertThat(altered.verdict()).isEqualTo(Verdict.ALTERED);
         }
     }
@@ -93,20 +92,24 @@ class PlantTextTest {
     @Test
     void theCodeHangsOnTheKeysOfAllRows() {
         CardSeal first = new CardSeal("A/r1", "k1");
-        String both = CardSeal.together(List.of(first, new CardSeal("B/r1", "k2"))).orElseThrow().sealed("text");
-        String other = CardSeal.together(List.of(first, new CardSeal("B/r1", "k3"))).orElseThrow().sealed("text");
+        String both = CardSeal.together(List.of(first, new CardSeal("B/r1", "k2")))
+                .orElseThrow()
+                .sealed("text");
+        String other = CardSeal.together(List.of(first, new CardSeal("B/r1", "k3")))
+                .orElseThrow()
+                .sealed("text");
         String swapped = CardSeal.together(List.of(new CardSeal("A/r1", "k4"), new CardSeal("B/r1", "k2")))
                 .orElseThrow()
                 .sealed("text");
-        assertThat(List.of(both, other, swapped)).doesNotHaveDuplicates().allMatch(text -> text.startsWith(
-                "text\n[A/r1 + B/r1] "));
+        assertThat(List.of(both, other, swapped))
+                .doesNotHaveDuplicates()
+                .allMatch(text -> text.startsWith("text\n[A/r1 + B/r1] "));
     }
 
     private static List<String> names(LabBook book, String text) {
         CardCheck check = CardCheck.of(book, text, LocalDate.of(2026, 3, 10).atStartOfDay());
         assertThat(check.verdict()).isEqualTo(Verdict.UNALTERED);
-        return Stream.concat(
-                        check.issue().stream(), check.others().stream())
+        return Stream.concat(check.issue().stream(), check.others().stream())
                 .map(FactorIssue::recordId)
                 .toList();
     }

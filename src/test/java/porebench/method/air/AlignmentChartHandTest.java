@@ -23,8 +23,10 @@ class AlignmentChartHandTest {
         assertThat(CHART.misreading(0.4)).isEqualTo(0.05, within(1e-12));
     }
 
-    // Reading 5 lies at 50, G 0.3 at 50, so the line is level and air 4.7 lies at 50. Reading 8 lies at 80; a fifth of the way to
-    // 50 is 74, where air 7.7 is. G 0.8 lies 0.5 x 40 = 20 below the middle, at 30: from 80 a fifth of the way to 30 is 70, air 7.2.
+    // Reading 5 lies at 50, G 0.3 at 50, so the line is level and air 4.7 lies at 50. Reading 8 lies at 80; a fifth of
+    // the way to
+    // 50 is 74, where air 7.7 is. G 0.8 lies 0.5 x 40 = 20 below the middle, at 30: from 80 a fifth of the way to 30 is
+    // 70, air 7.2.
     // Reading 0 and G 0.8: 0 + 30/5 = 6, air -0.8.
     @ParameterizedTest
     @CsvSource({"5,50,0.3,50,4.7,50", "8,80,0.3,50,7.7,74", "8,80,0.8,30,7.2,70", "0,0,0.8,30,-0.8,6"})

@@ -71,17 +71,21 @@ class CardBacksTest {
         return List.of((int) ((run.left() - left) / width), (int) ((run.baseline() - top) / height));
     }
 
-    // Turned on the long edge, an upright sheet's left column becomes the right one; of a lying sheet the upper row becomes the
+    // Turned on the long edge, an upright sheet's left column becomes the right one; of a lying sheet the upper row
+    // becomes the
     // lower one, of which there is one here.
     @ParameterizedTest
     @CsvSource({
-        "A6,A4,2,2,4", "A6,A4,2,2,3", "A6,LETTER,2,1,2", "CARD_4X6,A4,2,1,2", "HALF_LETTER,LETTER,2,1,2",
+        "A6,A4,2,2,4",
+        "A6,A4,2,2,3",
+        "A6,LETTER,2,1,2",
+        "CARD_4X6,A4,2,1,2",
+        "HALF_LETTER,LETTER,2,1,2",
         "HALF_LETTER,A4,1,1,1"
     })
     void backsLieBehindTheirFronts(CardSize size, CardLook.Sheet sheet, int columns, int rows, int cards)
             throws IOException {
-        CardLook look = new CardLook(
-                size, List.of(PaperLanguage.ENGLISH), Optional.of(sheet), CardLook.ALL, true);
+        CardLook look = new CardLook(size, List.of(PaperLanguage.ENGLISH), Optional.of(sheet), CardLook.ALL, true);
         byte[] pdf = pdf(named(cards), look);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -114,13 +118,12 @@ class CardBacksTest {
         List<DrawnLines.Line> backs = crosses(pdf, 1);
         assertThat(backs).hasSize(3 * 4 * 2);
         for (DrawnLines.Line line : crosses(pdf, 0)) {
-            assertThat(backs)
-                    .anySatisfy(other -> {
-                        assertThat(other.toX()).isEqualTo(width - line.fromX(), within(1e-2));
-                        assertThat(other.fromX()).isEqualTo(width - line.toX(), within(1e-2));
-                        assertThat(Math.min(other.fromY(), other.toY()))
-                                .isEqualTo(Math.min(line.fromY(), line.toY()), within(1e-2));
-                    });
+            assertThat(backs).anySatisfy(other -> {
+                assertThat(other.toX()).isEqualTo(width - line.fromX(), within(1e-2));
+                assertThat(other.fromX()).isEqualTo(width - line.toX(), within(1e-2));
+                assertThat(Math.min(other.fromY(), other.toY()))
+                        .isEqualTo(Math.min(line.fromY(), line.toY()), within(1e-2));
+            });
         }
     }
 
@@ -128,9 +131,8 @@ class CardBacksTest {
     private static List<DrawnLines.Line> crosses(byte[] pdf, int page) throws IOException {
         return DrawnLines.of(pdf, page).lines().stream()
                 .filter(line -> Math.abs(line.width() - 0.35) < 1e-3)
-                .filter(line -> Math.abs(
-                                Math.hypot(line.fromX() - line.toX(), line.fromY() - line.toY()) - 4 * POINTS)
-                        < 1e-2)
+                .filter(line ->
+                        Math.abs(Math.hypot(line.fromX() - line.toX(), line.fromY() - line.toY()) - 4 * POINTS) < 1e-2)
                 .toList();
     }
 
@@ -198,7 +200,9 @@ class CardBacksTest {
         FactorCard one = Cards.card("0.3", "6.0", "1.5", "10", "1");
         assertThat(one.window().rows()).hasSize(1);
         assertThat(CardChart.of(one, CardSize.A6).value()).isEmpty();
-        assertThatThrownBy(() -> pdf(List.of(one), CardLook.of(CardSize.A6, PaperLanguage.ENGLISH).withChart(true)))
+        assertThatThrownBy(() -> pdf(
+                        List.of(one),
+                        CardLook.of(CardSize.A6, PaperLanguage.ENGLISH).withChart(true)))
                 .hasMessageContaining("card.chart-too-fine");
     }
 }

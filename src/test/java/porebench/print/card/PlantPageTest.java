@@ -105,7 +105,8 @@ class PlantPageTest {
         return found.get(0);
     }
 
-    // Of A6, by eye on the pages: five rows; each page is full but for what is spread evenly. Half letter takes six, in larger type.
+    // Of A6, by eye on the pages: five rows; each page is full but for what is spread evenly. Half letter takes six, in
+    // larger type.
     @ParameterizedTest
     @CsvSource({"A6,1,1", "A6,5,1", "A6,12,3", "A6,30,6", "CARD_4X6,12,3", "HALF_LETTER,5,1", "HALF_LETTER,12,2"})
     void whatIsTooMuchForOneCardGoesOnMoreAndEachSaysWhichItIs(CardSize size, int mixes, int expected)
@@ -119,7 +120,8 @@ class PlantPageTest {
         for (int page = 1; page <= expected; page++) {
             String said = "Card " + page + " of " + expected;
             int number = page;
-            assertThat(runs.stream().anyMatch(run -> run.page() == number && run.text().equals(said)))
+            assertThat(runs.stream()
+                            .anyMatch(run -> run.page() == number && run.text().equals(said)))
                     .as(said)
                     .isEqualTo(expected > 1);
         }
@@ -142,8 +144,8 @@ class PlantPageTest {
 
     @Test
     void bothLanguagesAreWholeCardsWithCodesOfTheirOwn() throws IOException {
-        CardLook look = new CardLook(
-                CardSize.A6, List.of(PaperLanguage.FRENCH, PaperLanguage.GERMAN), Optional.empty(), 1);
+        CardLook look =
+                new CardLook(CardSize.A6, List.of(PaperLanguage.FRENCH, PaperLanguage.GERMAN), Optional.empty(), 1);
         PlantCard whole = Plants.usual(3);
         byte[] pdf = pdf(whole, look);
         assertThat(PageText.runs(pdf))
@@ -176,8 +178,8 @@ class PlantPageTest {
     /** Each face may lie on a sheet with crosses to cut by, as cards of their own do. */
     @Test
     void pagesLieOnSheetsToo() throws IOException {
-        CardLook look = new CardLook(
-                CardSize.A6, List.of(PaperLanguage.ENGLISH), Optional.of(CardLook.Sheet.A4), CardLook.ALL);
+        CardLook look =
+                new CardLook(CardSize.A6, List.of(PaperLanguage.ENGLISH), Optional.of(CardLook.Sheet.A4), CardLook.ALL);
         try (PDDocument document = Loader.loadPDF(pdf(Plants.usual(30), look))) {
             // Six cards, four to a sheet.
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -259,8 +261,7 @@ class PlantPageTest {
 
     @Test
     void longNamesThatFitStandWhole() throws IOException {
-        String text = PageText.of(
-                pdf(Plants.longNames(), CardLook.of(CardSize.HALF_LETTER, PaperLanguage.ENGLISH)));
+        String text = PageText.of(pdf(Plants.longNames(), CardLook.of(CardSize.HALF_LETTER, PaperLanguage.ENGLISH)));
         assertThat(text.replaceAll("\\s", ""))
                 .contains("TW-214/2026-REV-C/BRIDGE-DECK-SUMMER-PUMPED-TWO-SANDS")
                 .doesNotContain("\u2026");
