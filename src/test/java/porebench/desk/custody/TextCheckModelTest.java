@@ -12,6 +12,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.ScriptedAsker;
 import porebench.desk.Tools;
 import porebench.desk.form.Tasks;
+import porebench.evidence.paper.SealedTexts;
 import porebench.exchange.CsvSheets;
 import porebench.exchange.DemoCards;
 import porebench.exchange.DemoTexts;
@@ -115,5 +116,23 @@ class TextCheckModelTest {
         TextCheckModel model = checked(Locale.ENGLISH, text);
         assertThat(model.verdict()).startsWith("Of training:");
         assertThat(model.isGood()).isFalse();
+    }
+
+    /** On a plant's card stand HG-101 revision 1, which was replaced, and HG-102 revision 1: both are named, and why not to work by it. */
+    @Test
+    void theTextOfAPlantsCardNamesAllItsRevisionsAndTheOneThatNoLongerHolds() {
+        new DemoCards().fill(book);
+        String text = SealedTexts.of(book, "Plant Hollin\ntwo rows", "HG-102/r1", "HG-101/r1");
+        TextCheckModel model = checked(Locale.ENGLISH, text);
+        assertThat(model.verdict()).startsWith("Unaltered:");
+        assertThat(model.names())
+                .startsWith("It names HG-101/r1:")
+                .contains("replaced", "On the same card: HG-102/r1.");
+        assertThat(model.isGood()).isFalse();
+        assertThat(codes(model)).contains("issue.not-usable");
+        // Of an altered one no line is named: the program does not write it anew.
+        assertThat(codes(checked(Locale.ENGLISH, text.replace("two rows", "six rows"))))
+                .contains("cardcheck.altered")
+                .noneMatch(code -> code.startsWith("cardcheck.line"));
     }
 }
