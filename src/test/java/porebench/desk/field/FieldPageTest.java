@@ -81,6 +81,21 @@ class FieldPageTest {
         assertThat(table.getRowCount()).isEqualTo(before + 2);
     }
 
+    /**
+     * HG-104 is wet-sieved with G 0.2: 4.2 is 4.0 in the sieved concrete. By pencil of its design, Vt 0.96069, Va 0.16132, Vc 0.79938, Vm
+     * 0.45387: 3.1975 / (0.96069 - 0.00645) = 3.3508 and 3.1975 / (0.45387 + 0.01382) = 6.8368.
+     */
+    @Test
+    void thePageSaysFullMixtureAndMortarOfAWetSievedConcrete() {
+        type("truck", "ours");
+        type("gauge", "4.2");
+        type("readAt", "2026-11-25 09:10");
+        press("reading.save");
+        chooseOurs();
+        assertThat(named(JTextArea.class, "readings.why").getText())
+                .contains("Full mixture 3.4 %, mortar 6.8 %. Judged is the air of the sieved concrete, 4.0 %.");
+    }
+
     @Test
     void aDoubtIsAskedAboutAndWithoutAReasonNothingIsSaved() {
         typeOne("2026-11-25 10:10");
