@@ -110,6 +110,9 @@ class CardWholeTest {
 
     private static void whole(String name, FactorCard card, CardSize size, CardWords words, byte[] pdf) {
         String all = squeezed(pdf, size);
+        // 3 mm: the margin of a wallet card, that of the others is 6 mm.
+        double lowest = (size.heightMillimetres() - 3) * 72 / 25.4;
+        assertThat(PageText.runs(pdf)).as(name).allMatch(run -> run.baseline() < lowest);
         List<String> needed = new ArrayList<>(List.of(
                 words.say("card.subtract"),
                 words.number(card.issue().factorPercent()),
