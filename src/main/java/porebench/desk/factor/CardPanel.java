@@ -30,7 +30,7 @@ import porebench.record.book.Version;
 /** The card of the revision looked at, or of the one being prepared, exactly as it will print, with its paper and its buttons. */
 final class CardPanel extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final List<Paper> PAPERS = List.of(Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER);
+    private static final List<Paper> PAPERS = List.of(Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER, Paper.WALLET);
     private static final int SCREEN_DOTS_PER_INCH = 192;
     private static final int HIGHEST_DOTS_PER_INCH = 400;
 

@@ -59,12 +59,17 @@ final class CardPreview extends JComponent {
     @Override
     public Dimension getPreferredSize() {
         double full = uiScale() * DOTS_PER_INCH / MILLIMETRES_PER_INCH;
-        double fit =
-                Math.min((most.width - 2) / paper.widthMillimetres(), (most.height - 2) / paper.heightMillimetres());
+        double fit = Math.min((most.width - 2) / widthMillimetres(), (most.height - 2) / paper.heightMillimetres());
         double scale = Math.min(full, fit);
         return new Dimension(
-                (int) Math.round(paper.widthMillimetres() * scale) + 2,
+                (int) Math.round(widthMillimetres() * scale) + 2,
                 (int) Math.round(paper.heightMillimetres() * scale) + 2);
+    }
+
+    /** A card that is folded lies open here: its page is wider than the card. */
+    private double widthMillimetres() {
+        return image.map(picture -> paper.heightMillimetres() * picture.getWidth() / picture.getHeight())
+                .orElse(paper.widthMillimetres());
     }
 
     private static double uiScale() {

@@ -87,8 +87,7 @@ final class FactorActions {
                 () -> saveForField(
                         "field-sheet.save",
                         "field-sheet.file-name",
-                        (out, wish, file) ->
-                                out.sheet(wish.on(wish.paper() == Paper.CARD_4X6 ? Paper.LETTER : Paper.A4), file)));
+                        (out, wish, file) -> out.sheet(wish.on(desk.units().sheet()), file)));
         cardsOut = Commands.of(
                 texts.get("card.cards-out"),
                 () -> desk.selected()

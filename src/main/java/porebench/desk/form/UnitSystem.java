@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import java.util.List;
 import java.util.Set;
+import porebench.port.Paper;
 import porebench.quantity.DensityUnit;
 import porebench.quantity.LengthUnit;
 import porebench.quantity.MassUnit;
@@ -104,6 +105,11 @@ public enum UnitSystem {
     /** Returns the unit of heights above the sea. */
     public LengthUnit elevation() {
         return this == US ? LengthUnit.FOOT : LengthUnit.METRE;
+    }
+
+    /** Returns the paper that lies in the printers of those who use it. */
+    public Paper sheet() {
+        return this == US ? Paper.LETTER : Paper.A4;
     }
 
     /** Returns the other system. */

@@ -3,6 +3,7 @@ package porebench.desk.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
@@ -12,8 +13,10 @@ import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
+import javax.swing.text.JTextComponent;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -27,6 +30,7 @@ import porebench.desk.Keys;
 import porebench.desk.Named;
 import porebench.desk.NeedsDisplay;
 import porebench.desk.ScriptedAsker;
+import porebench.port.Paper;
 import porebench.print.PdfPress;
 import porebench.record.id.MixId;
 
@@ -109,6 +113,39 @@ class ChartWindowTest {
         keys.strike(KeyEvent.VK_SPACE);
         assertThat(EventThread.comes(() -> !button("factor.turnOver").isVisible() && isQuiet()))
                 .isTrue();
+    }
+
+    @Test
+    void aWalletCardLiesOpenInThePreviewAndHasNoRoomForAChart() throws Exception {
+        EventThread.run(() -> window.openMix(new MixId("HG-101")));
+        EventThread.run(() -> window.turnTo(window.pages().named("factor").orElseThrow()));
+        assertThat(EventThread.comes(() -> button("factor.savePdf").isEnabled() && isQuiet()))
+                .isTrue();
+        JComboBox<?> paper = Named.in(window.content(), JComboBox.class, "factor.paper");
+        Keys.bringTo(() -> paper);
+        keys.strike(KeyEvent.VK_END);
+        assertThat(EventThread.comes(() -> paper.getSelectedItem() == Paper.WALLET && isQuiet()))
+                .isTrue();
+        // Front and back side by side: 171.2 mm by 54 mm.
+        Component preview = Named.in(window.content(), JComponent.class, "factor.preview");
+        assertThat(EventThread.comes(() -> {
+                    Dimension size = preview.getPreferredSize();
+                    return Math.abs((size.width - 2.0) / (size.height - 2.0) - 171.2 / 54) < 0.03;
+                }))
+                .isTrue();
+        Path file = folder.resolve("wallet.pdf");
+        asker.filesToWrite.add(file);
+        Keys.bringTo(() -> button("factor.savePdf"));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(() -> file.toFile().exists() && isQuiet())).isTrue();
+        assertThat(text(file, 1)).contains("SUBTRACT", "0.3");
+        Keys.bringTo(() -> button("factor.chart"));
+        keys.strike(KeyEvent.VK_SPACE);
+        JTextComponent instead = Named.in(window.content(), JTextComponent.class, "card.instead");
+        assertThat(EventThread.comes(() -> instead.isVisible() && isQuiet())).isTrue();
+        String words = EventThread.call(instead::getText);
+        assertThat(words).contains("not made with a chart at size wallet", "0.11 % air off", "Take a larger card");
+        assertThat(asker.problemsShown).isEmpty();
     }
 
     @Test
