@@ -1,32 +1,26 @@
 package porebench.desk.custody;
 
 import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import javax.swing.Action;
 import javax.swing.JComponent;
-import porebench.desk.Asker;
 import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
+import porebench.desk.ListOut;
 import porebench.desk.Question;
-import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
-import porebench.desk.form.UnitSystem;
 import porebench.evidence.custody.Custody;
 import porebench.evidence.paper.RecallList;
 import porebench.method.Texts;
-import porebench.port.Paper;
 import porebench.record.CardStep;
 import porebench.record.chain.Head;
 import porebench.record.id.MixId;
 
 /** What can be done with cards: say what happened to those that are chosen, print who holds which, go to the mix. */
 final class CardsActions {
-    private static final String PDF = "pdf";
-
     final Map<CardStep.Act, Action> acts = new EnumMap<>(CardStep.Act.class);
     final Action open;
     final Action print;
@@ -39,6 +33,8 @@ final class CardsActions {
     private final Texts texts;
     private final JComponent page;
     private final Runnable refreshed;
+    private final ListOut out;
+    private final ListOut.Words words;
 
     /**
      * Makes the actions.
@@ -53,6 +49,16 @@ final class CardsActions {
         this.texts = model.texts();
         this.page = page;
         this.refreshed = refreshed;
+        this.out = new ListOut(desk, page, this::tell);
+        this.words = new ListOut.Words(
+                texts.get("doing.print"),
+                texts.get("printed"),
+                texts.get("not-printed"),
+                texts.get("save.title"),
+                texts.get("kind.pdf"),
+                "",
+                file -> texts.get("doing.save", file),
+                file -> texts.get("saved", file));
         for (CardStep.Act act : CardStep.Act.values()) {
             acts.put(act, Commands.of(texts.get("act." + act.symbol()), () -> keep(act)));
         }
@@ -61,13 +67,13 @@ final class CardsActions {
                 () -> model.chosen().stream()
                         .findFirst()
                         .ifPresent(card -> openMix.accept(card.print().mixId())));
-        print = Commands.of(texts.get("print"), () -> list(model::list, this::print));
-        save = Commands.of(texts.get("save"), () -> list(model::list, this::save));
+        print = Commands.of(texts.get("print"), () -> list(model::list, out::print));
+        save = Commands.of(texts.get("save"), () -> list(model::list, out::save));
         check = Commands.of(texts.get("check"), () -> TextCheckDialog.ask(desk, page));
         carried = Commands.of(
                 texts.get("carried"),
                 () -> model.holderOfChosen()
-                        .ifPresent(holder -> list((now, head) -> model.carried(holder, now, head), this::save)));
+                        .ifPresent(holder -> list((now, head) -> model.carried(holder, now, head), out::save)));
     }
 
     /** Enables what can be done now. */
@@ -84,14 +90,10 @@ final class CardsActions {
     }
 
     /** Makes a list of where the cards are now, which is read beside the event thread. */
-    private void list(BiFunction<Custody, Head, RecallList> made, Consumer<RecallList> then) {
+    private void list(BiFunction<Custody, Head, RecallList> made, Consumer<ListOut.Leaf> then) {
         desk.ask(
                 new Question.HeadOfBook(),
-                head -> desk.ask(new CardsNow(), found -> then.accept(made.apply(found.custody(), head))));
-    }
-
-    private Paper paper() {
-        return desk.units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
+                head -> desk.ask(new CardsNow(), found -> then.accept(leaf(made.apply(found.custody(), head)))));
     }
 
     private void tell(String words) {
@@ -99,41 +101,7 @@ final class CardsActions {
         refreshed.run();
     }
 
-    private void print(RecallList list) {
-        Paper paper = paper();
-        Locale locale = desk.tools().locale();
-        String doing = texts.get("doing.print");
-        desk.tools()
-                .tasks()
-                .run(
-                        doing,
-                        progress -> desk.tools().press().print(list, paper, locale, progress),
-                        printed -> tell(texts.get(printed ? "printed" : "not-printed")),
-                        failure -> WithoutPrinter.tell(desk.tools(), page, doing, failure, () -> save(list)));
-    }
-
-    private void save(RecallList list) {
-        Paper paper = paper();
-        Locale locale = desk.tools().locale();
-        desk.tools()
-                .asker()
-                .fileToWrite(
-                        page,
-                        texts.get("save.title"),
-                        model.fileName() + "." + PDF,
-                        List.of(new Asker.Kind(PDF, texts.get("kind.pdf"))))
-                .ifPresent(file -> {
-                    String doing = texts.get("doing.save", file.path().toString());
-                    desk.tools()
-                            .tasks()
-                            .run(
-                                    doing,
-                                    () -> {
-                                        desk.tools().press().write(list, paper, locale, file);
-                                        return file.path().toString();
-                                    },
-                                    written -> tell(texts.get("saved", written)),
-                                    failure -> desk.tools().asker().failure(page, doing, failure));
-                });
+    private ListOut.Leaf leaf(RecallList list) {
+        return new ListOut.Leaf(list, Optional.empty(), model.fileName(), words);
     }
 }

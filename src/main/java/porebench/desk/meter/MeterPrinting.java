@@ -11,7 +11,6 @@ import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
-import porebench.desk.form.UnitSystem;
 import porebench.evidence.MeterStory;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
@@ -96,12 +95,8 @@ final class MeterPrinting {
         return naming.apply(id.replaceAll("[^\\p{L}\\p{N}_.-]", "-"));
     }
 
-    private Paper paper() {
-        return desk.units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
-    }
-
     private void print(Leaf leaf) {
-        Paper paper = paper();
+        Paper paper = desk.units().sheet();
         Locale locale = desk.tools().locale();
         String doing = texts.get("paper.doing.print", leaf.words());
         desk.tools()
@@ -122,7 +117,7 @@ final class MeterPrinting {
     }
 
     private void write(Leaf leaf, OutputFile file) {
-        Paper paper = paper();
+        Paper paper = desk.units().sheet();
         Locale locale = desk.tools().locale();
         String doing = texts.get("paper.doing.save", leaf.words(), file.path().toString());
         desk.tools()

@@ -1,34 +1,27 @@
 package porebench.desk.register;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
-import porebench.desk.Asker;
 import porebench.desk.CardsNow;
 import porebench.desk.DeskModel;
+import porebench.desk.ListOut;
 import porebench.desk.Question;
-import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
-import porebench.desk.form.UnitSystem;
 import porebench.evidence.RegisterRow;
 import porebench.evidence.paper.RegisterList;
 import porebench.method.Texts;
 import porebench.port.CardBatch;
 import porebench.port.OutputFile;
 import porebench.port.OutputRefused;
-import porebench.port.Paper;
 import porebench.port.RegisterTable;
 
 /** What can be done with the register as it is on view: print it, and write it into a file. */
 final class RegisterActions {
-    private static final String PDF = "pdf";
-    private static final String CSV = "csv";
-
     final Action print;
     final Action save;
     final Action cards;
@@ -39,6 +32,8 @@ final class RegisterActions {
     private final JComponent page;
     private final Supplier<List<RegisterRow>> shown;
     private final Consumer<String> told;
+    private final ListOut out;
+    private final ListOut.Words words;
 
     /**
      * Makes the actions.
@@ -59,8 +54,18 @@ final class RegisterActions {
         this.page = page;
         this.shown = shown;
         this.told = told;
-        print = Commands.of(texts.get("register.print"), () -> list(this::print));
-        save = Commands.of(texts.get("register.save"), () -> list(this::save));
+        this.out = new ListOut(desk, page, told);
+        this.words = new ListOut.Words(
+                texts.get("register.doing.print"),
+                texts.get("register.printed"),
+                texts.get("register.not-printed"),
+                texts.get("register.save.title"),
+                texts.get("register.kind.pdf"),
+                texts.get("register.kind.csv"),
+                file -> texts.get("register.doing.save", file),
+                file -> texts.get("register.saved", file));
+        print = Commands.of(texts.get("register.print"), () -> list(list -> out.print(leaf(list))));
+        save = Commands.of(texts.get("register.save"), () -> list(list -> out.save(leaf(list))));
         cards = Commands.of(texts.get("cards.action"), this::cards);
     }
 
@@ -70,10 +75,6 @@ final class RegisterActions {
         desk.ask(
                 new Question.HeadOfBook(),
                 head -> desk.ask(new CardsNow(), found -> then.accept(model.list(rows, found.alarms(), head))));
-    }
-
-    private Paper paper() {
-        return desk.units() == UnitSystem.US ? Paper.LETTER : Paper.A4;
     }
 
     /** Asks of which mixes cards are wanted, where to, and makes them. */
@@ -129,49 +130,7 @@ final class RegisterActions {
                         });
     }
 
-    private void print(RegisterList list) {
-        Paper paper = paper();
-        Locale locale = desk.tools().locale();
-        String doing = texts.get("register.doing.print");
-        desk.tools()
-                .tasks()
-                .run(
-                        doing,
-                        progress -> desk.tools().press().print(list, paper, locale, progress),
-                        printed -> told.accept(texts.get(printed ? "register.printed" : "register.not-printed")),
-                        failure -> WithoutPrinter.tell(desk.tools(), page, doing, failure, () -> save(list)));
-    }
-
-    private void save(RegisterList list) {
-        desk.tools()
-                .asker()
-                .fileToWrite(
-                        page,
-                        texts.get("register.save.title"),
-                        model.fileName() + "." + PDF,
-                        List.of(
-                                new Asker.Kind(PDF, texts.get("register.kind.pdf")),
-                                new Asker.Kind(CSV, texts.get("register.kind.csv"))))
-                .ifPresent(file -> write(list, file));
-    }
-
-    private void write(RegisterList list, OutputFile file) {
-        Paper paper = paper();
-        Locale locale = desk.tools().locale();
-        String doing = texts.get("register.doing.save", file.path().toString());
-        desk.tools()
-                .tasks()
-                .run(
-                        doing,
-                        () -> {
-                            if (Asker.Kind.endingOf(file.path()).equals(CSV)) {
-                                desk.tools().sheets().writeTable(file, RegisterTable.of(list));
-                            } else {
-                                desk.tools().press().write(list, paper, locale, file);
-                            }
-                            return file.path().toString();
-                        },
-                        written -> told.accept(texts.get("register.saved", written)),
-                        failure -> desk.tools().asker().failure(page, doing, failure));
+    private ListOut.Leaf leaf(RegisterList list) {
+        return new ListOut.Leaf(list, Optional.of(() -> RegisterTable.of(list)), model.fileName(), words);
     }
 }

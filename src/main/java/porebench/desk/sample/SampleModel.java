@@ -304,7 +304,7 @@ final class SampleModel extends DraftModel {
 
     /** Returns the paper for the sheet: the one chosen, or what goes with the units. */
     Paper paper() {
-        return chosenPaper.orElse(units == UnitSystem.US ? Paper.LETTER : Paper.A4);
+        return chosenPaper.orElse(units.sheet());
     }
 
     void choosePaper(Paper paper) {
