@@ -64,6 +64,9 @@ class HoldModelTest {
                         "by the meter 10.50 %, by density 5.00 %: difference 5.50 % air",
                         "sum up 2.50, sum down 0.00, average 0.49",
                         "far out: it counts at the limit only");
+        assertThat(model.reading("M-1-R09"))
+                .hasValueSatisfying(reading -> assertThat(reading.readAt()).isEqualTo("2026-03-17T08:00"));
+        assertThat(model.reading("M-1-R15")).isEmpty();
         assertThat(model.subject()).isEqualTo("M-1");
         assertThat(model.pictureName()).isEqualTo("M-1-hold.png");
         assertThat(one.desk.rows().get(0).state().isUsable())

@@ -86,6 +86,7 @@ class HoldWindowTest {
                         model.plot().orElseThrow().points().get(2).on().pair().name()))
                 .orElseThrow();
         assertThat(read).containsExactly(third);
+        assertThat(third.id().text()).as("the third of them by time").isEqualTo("M-1-R03");
         assertThat(said("marked.hold")).contains("Enter or a click opens it");
         EventThread.run(() -> find(AbstractButton.class, "hold.readings").doClick());
         assertThat(opened).containsExactly(third.mixId());

@@ -168,6 +168,29 @@ class CardWholeTest {
                 .replaceAll("\\s+", "");
     }
 
+    /** Conditions a word longer each time: at some length the back of a wallet card is full, and from there on there is no card. */
+    @Test
+    void conditionsThatGrowAreWholeUntilAWalletCardIsFull() {
+        int made = 0;
+        int refused = 0;
+        for (int words = 1; words <= 40; words++) {
+            FactorCard card = Cards.under(Cards.usual(), "sand ".repeat(words).strip());
+            try {
+                byte[] pdf = CardPdf.of(card, CardLook.of(CardSize.WALLET, PaperLanguage.ENGLISH));
+                whole(words + " words", card, CardSize.WALLET, CardWords.in(PaperLanguage.ENGLISH), pdf);
+                assertThat(refused).as("%d words fit, fewer did not", words).isZero();
+                made++;
+            } catch (OutputRefused tooMuch) {
+                assertThat(tooMuch.problems())
+                        .singleElement()
+                        .satisfies(problem -> assertThat(problem.code()).isEqualTo("card.does-not-fit"));
+                refused++;
+            }
+        }
+        assertThat(made).isGreaterThanOrEqualTo(8);
+        assertThat(refused).isPositive();
+    }
+
     @Test
     void conditionsThatAWalletCardWouldCutAreRefusedByNameAndSize() {
         FactorCard card = Cards.under(Cards.usual(), Cards.WIDEST_CONDITIONS);
