@@ -83,8 +83,10 @@ public final class ListOut {
 
     /** Asks for a file and writes a list to it: a PDF file, or a CSV file where it is a table too. */
     public void save(Leaf leaf) {
-        List<Asker.Kind> kinds = new ArrayList<>(List.of(new Asker.Kind(PDF, leaf.words().pdf())));
-        leaf.table().ifPresent(table -> kinds.add(new Asker.Kind(CSV, leaf.words().csv())));
+        List<Asker.Kind> kinds =
+                new ArrayList<>(List.of(new Asker.Kind(PDF, leaf.words().pdf())));
+        leaf.table()
+                .ifPresent(table -> kinds.add(new Asker.Kind(CSV, leaf.words().csv())));
         desk.tools()
                 .asker()
                 .fileToWrite(page, leaf.words().title(), leaf.name() + "." + PDF, kinds)
@@ -103,7 +105,9 @@ public final class ListOut {
                         doing,
                         () -> {
                             if (table.isPresent()) {
-                                desk.tools().sheets().writeTable(file, table.get().get());
+                                desk.tools()
+                                        .sheets()
+                                        .writeTable(file, table.get().get());
                             } else {
                                 desk.tools().press().write(leaf.what(), paper, locale, file);
                             }

@@ -1,11 +1,11 @@
 package porebench.desk.field;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
-import java.util.Optional;
 import porebench.desk.DeskModel;
 import porebench.desk.ListOut;
 import porebench.desk.Question;

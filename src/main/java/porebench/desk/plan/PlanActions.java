@@ -44,7 +44,8 @@ final class PlanActions {
                 "",
                 file -> texts.get("doing.pdf", file),
                 file -> texts.get("pdf.saved", file));
-        print = Commands.of(texts.get("act.print"), () -> sheet().map(this::leaf).ifPresent(out::print));
+        print = Commands.of(
+                texts.get("act.print"), () -> sheet().map(this::leaf).ifPresent(out::print));
         save = Commands.of(texts.get("act.pdf"), () -> sheet().map(this::leaf).ifPresent(out::save));
     }
 
@@ -73,6 +74,9 @@ final class PlanActions {
 
     private ListOut.Leaf leaf(PlanSheet sheet) {
         return new ListOut.Leaf(
-                sheet, Optional.empty(), texts.get("pdf.file", Days.show(sheet.plan().from())), words);
+                sheet,
+                Optional.empty(),
+                texts.get("pdf.file", Days.show(sheet.plan().from())),
+                words);
     }
 }

@@ -31,11 +31,11 @@ import porebench.store.SqliteShelf;
 class FactorCardsOutTest {
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC);
 
-    private final List<String> questions = new ArrayList<>();
+    private final List<String> whys = new ArrayList<>();
     private final ScriptedAsker asker = new ScriptedAsker() {
         @Override
         public Optional<String> reason(JComponent over, String title, String question, String actName) {
-            questions.add(question);
+            whys.add(question);
             return super.reason(over, title, question, actName);
         }
     };
@@ -75,7 +75,7 @@ class FactorCardsOutTest {
     @Test
     void whoHoldsTheCardsIsSaidBeforeAndTheListOfferedAfterwards() {
         withdraw("HG-107", true);
-        assertThat(questions)
+        assertThat(whys)
                 .singleElement()
                 .satisfies(question -> assertThat(question)
                         .contains("Cards of this mix that are out: truck 4 (HG-107/r1/1), T. Alder (HG-107/r1/2)."));
@@ -92,7 +92,7 @@ class FactorCardsOutTest {
     @Test
     void withoutCardsOutNothingIsNamedAndNothingOffered() {
         withdraw("HG-103", true);
-        assertThat(questions).containsExactly("Why is the factor withdrawn? From today no crew may subtract it.");
+        assertThat(whys).containsExactly("Why is the factor withdrawn? From today no crew may subtract it.");
         assertThat(opened).isEmpty();
         assertThat(LookedCard.out(desk)).isEmpty();
     }

@@ -2,6 +2,7 @@ package porebench.desk.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -76,10 +77,21 @@ class SaveKeyWindowTest {
         asker.reasons.add("the key was tried on " + page);
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> asker.reasons.isEmpty()))
-                .as(page + " asks why")
+                .as(() -> page + " asks why; " + said(name))
                 .isTrue();
         settles();
         return before;
+    }
+
+    private String said(String name) {
+        try {
+            return EventThread.call(() -> "the field says " + field(name).getText() + ", the keyboard is with "
+                    + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner() + ", asked was "
+                    + asker.asked
+                    + ", shown was " + asker.problemsShown);
+        } catch (Exception broken) {
+            return broken.toString();
+        }
     }
 
     private JTextComponent field(String name) {
