@@ -40,7 +40,7 @@ public final class CardPage {
     /** 6 mm: printers that feed cards reach this far. */
     private static final double MARGIN = 6 * 72 / 25.4;
     /** Below this height, in points, the table would skip too many readings. */
-    private static final double LEAST_TABLE = 92;
+    private static final double LEAST_TABLE = 106;
 
     /** Below this height, in points, hardly a reading would be left. */
     private static final double LEAST_TABLE_AT_ALL = 50;
@@ -257,12 +257,12 @@ public final class CardPage {
         cautions.add(new Block(1, top -> pen.line(MARGIN, top, MARGIN + width, top, 0.75)));
         for (String key :
                 List.of("caution.pressure." + issue.meterType(), "caution.caustic-heavy", "caution.local-rules")) {
-            cautions.add(caution(words.say(key), tight ? 5.75 : 7.5));
+            cautions.add(caution(words.say(key), tight ? 5.75 : 6.75));
         }
         blocks.add(fixed(List.of("cautions", words, issue.meterType(), tight), cautions));
         if (!card.isMarked()) {
             blocks.add(fixed(List.of(fit(
-                    new TextFit(Weight.BOLD, tight ? 6 : 7.5, 5.5, width, 2),
+                    new TextFit(Weight.BOLD, tight ? 6 : 6.75, 5.5, width, 2),
                     words.say("card.valid-only", Integer.toString(issue.revision()))))));
         }
         for (String taken : takenOn(tight ? 1 : MOST_TAKEN_ON)) {

@@ -18,9 +18,9 @@ final class CardTable {
     private static final double HEADING = 7.5;
     private static final double HEADING_HEIGHT = HEADING * FittedText.LEADING + 1.5;
     // All of these over the size of the type.
-    private static final double MARGIN = 0.25;
-    private static final double BETWEEN = 0.6;
-    private static final double TICK_GAP = 0.2;
+    private static final double MARGIN = 0.2;
+    private static final double BETWEEN = 0.42;
+    private static final double TICK_GAP = 0.14;
     private static final double TICK = 0.72;
 
     private final MeterType type;

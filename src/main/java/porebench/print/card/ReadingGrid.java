@@ -21,7 +21,7 @@ import porebench.quantity.Slack;
  */
 record ReadingGrid(List<PassWindow.Row> rows, int every, int columns, int lines, double size) {
     /** Height of a line over the size of the type. */
-    static final double LINE = 1.24;
+    static final double LINE = 1.19;
 
     /** In the hand: as many divisions as type of 9 points lets be. */
     static final Reach IN_THE_HAND = new Reach(9, 2, List.of(1, 2, 4, 5, 10, 20, 50, 100));

@@ -111,6 +111,14 @@ class CardTypeTest {
         assertThat(figure(stated[4])).as(found).isEqualTo(measured.smallest, Offset.offset(0.01));
     }
 
+    /** On a usual card of every size the rows of the table, too, are legible at 60 cm. */
+    @ParameterizedTest
+    @EnumSource(CardSize.class)
+    void aUsualTableIsLegibleAtArmsLength(CardSize size) {
+        double least = 600 * Math.tan(Math.toRadians(LegibleType.LEAST_MINUTES / 60.0)) / CAPITALS / MILLIMETRES;
+        assertThat(measure(size).usualRows).isGreaterThan(least - 0.005);
+    }
+
     private static double mm(double points) {
         return points * CAPITALS * MILLIMETRES;
     }
