@@ -142,7 +142,10 @@ class ChartWindowTest {
         Keys.bringTo(() -> button("factor.chart"));
         keys.strike(KeyEvent.VK_SPACE);
         JTextComponent instead = Named.in(window.content(), JTextComponent.class, "card.instead");
-        assertThat(EventThread.comes(() -> instead.isVisible() && isQuiet())).isTrue();
+        // Blank while the card is drawn.
+        assertThat(EventThread.comes(
+                        () -> instead.isVisible() && !instead.getText().isBlank() && isQuiet()))
+                .isTrue();
         String words = EventThread.call(instead::getText);
         assertThat(words).contains("not made with a chart at size wallet", "0.11 % air off", "Take a larger card");
         assertThat(asker.problemsShown).isEmpty();
