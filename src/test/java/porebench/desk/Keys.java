@@ -52,11 +52,17 @@ public final class Keys {
                 one.requestFocusInWindow();
                 return true;
             });
-            isThere = EventThread.comesWithin(1, () -> part.call().isFocusOwner());
+            isThere = EventThread.comesWithin(1, () -> part.call().isFocusOwner()) && stays(part);
         }
         if (!isThere) {
             throw new AssertionError("the keyboard did not come to " + EventThread.call(part::call));
         }
+    }
+
+    /** Returns whether a part has the keyboard still when all that the display was asked for has come. */
+    private static boolean stays(Callable<? extends Component> part) throws Exception {
+        new Robot().waitForIdle();
+        return EventThread.call(() -> part.call().isFocusOwner());
     }
 
     /** Strikes a key and waits until what it causes has come about. */
