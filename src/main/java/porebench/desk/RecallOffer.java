@@ -39,11 +39,7 @@ public final class RecallOffer {
 
     /** Asks where the cards are now and hands those of some mixes that are out on. */
     public void withOut(Set<MixId> mixes, Consumer<List<HeldCard>> then) {
-        desk.ask(
-                new CardsNow(),
-                found -> then.accept(found.custody().out().stream()
-                        .filter(card -> mixes.contains(card.print().mixId()))
-                        .toList()));
+        desk.ask(new CardsOfMix(mixes), then);
     }
 
     /** Says who holds some cards, of which there is at least one. */
