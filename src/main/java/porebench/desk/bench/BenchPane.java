@@ -9,6 +9,8 @@ import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javax.accessibility.AccessibleContext;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -118,6 +120,24 @@ final class BenchPane {
         return button;
     }
 
+    /** Says the screen to those who hear it read: what is asked as the name of what has the keyboard, all else as said of it. */
+    private void speak(BenchScreen screen) {
+        AccessibleContext spoken = panel.getAccessibleContext();
+        spoken.setAccessibleName((screen.title() + " " + screen.label()).strip());
+        String figure = (screen.digits() + " " + screen.unit()).strip();
+        List<String> said = Stream.of(
+                        screen.message(),
+                        figure,
+                        screen.limits(),
+                        screen.how(),
+                        screen.caution(),
+                        screen.before(),
+                        screen.keys())
+                .filter(words -> !words.isBlank())
+                .toList();
+        spoken.setAccessibleDescription(String.join("\n", said));
+    }
+
     /** Shows a screen, everything in the size that fits the window. */
     void show(BenchScreen screen, boolean isFlashOn) {
         layOut();
@@ -135,6 +155,7 @@ final class BenchPane {
         message.setForeground(UIManager.getColor(screen.isAlarm() ? "Porebench.error" : "Label.foreground"));
         before.say(screen.before());
         keys.say(screen.keys());
+        speak(screen);
         fit(screen);
         showChips(screen.bowls(), isFlashOn);
         Color alarm = UIManager.getColor("Porebench.caution.background");

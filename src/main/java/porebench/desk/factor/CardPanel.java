@@ -78,6 +78,7 @@ final class CardPanel extends JPanel {
             actions.choose(size);
             refresh();
         });
+        paper.getAccessibleContext().setAccessibleName(texts.get("paper"));
         savePdf = Commands.button("factor.savePdf", actions.savePdf);
         print = Commands.button("factor.print", actions.print);
         preview.setName("factor.preview");

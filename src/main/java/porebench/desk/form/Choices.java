@@ -30,6 +30,7 @@ public final class Choices {
         JComboBox<T> box = new JComboBox<>();
         values.forEach(box::addItem);
         box.setName(name);
+        SpokenChoices.follow(box);
         box.setRenderer(renderer(box, words));
         box.setKeySelectionManager((letter, offered) -> next(box, letter, words));
         box.addActionListener(event -> {

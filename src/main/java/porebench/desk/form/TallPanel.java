@@ -58,6 +58,18 @@ public final class TallPanel extends JPanel implements Scrollable {
         }
     }
 
+    /** Gives every panel within something a name to be heard, where it has none. */
+    public static void name(Container within, String title) {
+        for (Component each : within.getComponents()) {
+            if (each instanceof TallPanel panel && panel.getAccessibleContext().getAccessibleName() == null) {
+                panel.getAccessibleContext().setAccessibleName(title);
+            }
+            if (each instanceof Container inner) {
+                name(inner, title);
+            }
+        }
+    }
+
     /** Returns this panel in its scroll bar. */
     public JScrollPane scrolled() {
         JScrollPane scroll = new JScrollPane(

@@ -14,6 +14,7 @@ import porebench.desk.bench.BalancePattern;
 import porebench.desk.bench.BalanceReading;
 import porebench.desk.bench.BalanceSetting;
 import porebench.desk.form.Form;
+import porebench.desk.form.SpokenChoices;
 import porebench.desk.form.Typing;
 import porebench.desk.form.WrappedText;
 import porebench.desk.frame.dialog.AskDialog;
@@ -59,6 +60,8 @@ final class BalanceDialog {
 
     private void show(BalanceSetting set, List<String> places) {
         place.setEditable(true);
+        SpokenChoices.follow(place);
+        SpokenChoices.follow(baud);
         Stream.concat(Stream.of(""), Stream.concat(places.stream(), Stream.of(set.place())))
                 .distinct()
                 .forEach(place::addItem);

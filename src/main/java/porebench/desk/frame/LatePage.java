@@ -12,6 +12,7 @@ import porebench.desk.Page;
 import porebench.desk.Screen;
 import porebench.desk.Settings;
 import porebench.desk.form.History;
+import porebench.desk.form.TallPanel;
 import porebench.desk.table.TableMemory;
 import porebench.record.id.MixId;
 
@@ -64,6 +65,7 @@ final class LatePage<P extends Screen> implements Page {
         P page = desk.make(attention, maker);
         made = Optional.of(page);
         place.add(page.component());
+        TallPanel.name(place, title);
         place.revalidate();
         return page;
     }

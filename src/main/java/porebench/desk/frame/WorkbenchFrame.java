@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.Action;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -116,8 +115,7 @@ public final class WorkbenchFrame {
         right.setMinimumSize(new Dimension(scaled, 0));
         split.setLeftComponent(rail.component());
         split.setRightComponent(right);
-        // Not none at all, which another theme would take for its own.
-        split.setBorder(BorderFactory.createEmptyBorder());
+        Spoken.dress(frame, split, texts);
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);
         content.add(bands.above(), BorderLayout.NORTH);
@@ -314,6 +312,7 @@ public final class WorkbenchFrame {
             pages.show(current, pages.isStep(current) ? desk.selected() : Optional.empty());
         }
         cards.show(pageArea, current.name());
+        right.getAccessibleContext().setAccessibleName(current.title());
         strip.refresh();
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
         menus.offer(desk.hasBook(), desk.isTraining());

@@ -9,6 +9,7 @@ import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextField;
+import porebench.desk.form.SpokenChoices;
 import porebench.record.Source;
 import porebench.record.column.MixColumns;
 
@@ -31,6 +32,7 @@ final class SourceEditor extends DefaultCellEditor {
         this.box = box;
         box.setName("source");
         box.setEditable(true);
+        SpokenChoices.follow(box);
         box.setRenderer(new DefaultListCellRenderer() {
             private static final long serialVersionUID = 1L;
 

@@ -46,6 +46,7 @@ final class PhotoDialog {
         content.setPreferredSize(size(over));
         dialog = new AskDialog(over, title, content);
         close = dialog.button("photoClose", texts.get("close"));
+        view.getAccessibleContext().setAccessibleName(about);
         view.show(picture);
     }
 

@@ -29,7 +29,6 @@ import javax.swing.SwingUtilities;
 import javax.swing.table.JTableHeader;
 import javax.swing.table.TableCellEditor;
 import javax.swing.table.TableColumn;
-import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,7 +68,7 @@ public final class RowTable<R> extends JTable {
         this.rows = rows;
         this.sorter = rows.sorter();
         setName(name);
-        getAccessibleContext().setAccessibleName(title);
+        SpokenCells.name(this, title);
         setSurrendersFocusOnKeystroke(true);
         setFillsViewportHeight(true);
         setTransferHandler(new CellTransfer());
@@ -391,10 +390,6 @@ public final class RowTable<R> extends JTable {
 
     @Override
     public Component prepareEditor(TableCellEditor editor, int row, int column) {
-        Component component = super.prepareEditor(editor, row, column);
-        if (component instanceof JTextComponent text) {
-            CellTyping.begin(this, text);
-        }
-        return component;
+        return SpokenCells.typed(this, super.prepareEditor(editor, row, column), getColumnName(column));
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.awt.Graphics;
 import java.util.List;
 import java.util.Optional;
+import javax.accessibility.AccessibleContext;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
@@ -42,6 +43,26 @@ final class ShownCell<R> extends DefaultTableCellRenderer {
         problems = column.problems(shown);
         setToolTipText(problems.isEmpty() ? null : column.said(problems));
         return this;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJLabel() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public String getAccessibleName() {
+                    return SpokenCells.words(getText(), getLocale());
+                }
+
+                @Override
+                public String getAccessibleDescription() {
+                    return SpokenCells.about(column.heading(), problems.isEmpty() ? "" : column.said(problems));
+                }
+            };
+        }
+        return accessibleContext;
     }
 
     @Override

@@ -24,6 +24,7 @@ import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.History;
+import porebench.desk.form.SpokenChoices;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
 import porebench.desk.photo.PhotosPanel;
@@ -189,6 +190,7 @@ public final class TrialsPage implements Screen {
     private JPanel chooserRow() {
         JPanel row = new JPanel(new MigLayout("insets 0, fillx", "[][grow,fill,0::]", "[]8[]"));
         chooser.setName("determination");
+        SpokenChoices.follow(chooser);
         chooser.setPrototypeDisplayValue(new DeterminationsModel.Choice(new DeterminationId("-"), "-"));
         chooser.addActionListener(event -> {
             if (!showing && chooser.getSelectedItem() instanceof DeterminationsModel.Choice choice) {

@@ -153,6 +153,7 @@ public final class AskDialog {
                 buttons.get(last).doClick();
             }
         });
+        SpokenDialog.tell(dialog);
         dialog.pack();
         // Where a table has more to show than the screen, the table gives way and not the buttons.
         Rectangle screen = dialog.getGraphicsConfiguration().getBounds();
@@ -186,6 +187,7 @@ public final class AskDialog {
             return text;
         }
         text.setFocusable(true);
+        SpokenDialog.byItsDialog(text);
         text.setCaretPosition(0);
         JScrollPane scroll = new JScrollPane(text);
         scroll.setBorder(BorderFactory.createEmptyBorder());

@@ -80,6 +80,7 @@ public final class SwingAsker implements Asker {
     public Optional<String> remark(JComponent over, String title, String question, String actName) {
         JTextArea field = sentences();
         field.setName("answer");
+        field.getAccessibleContext().setAccessibleName(texts.get("ask.remark"));
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]4[]"));
         content.add(AskDialog.text(question));
         content.add(Form.heading(texts.get("ask.remark"), "quiet"));
@@ -144,6 +145,7 @@ public final class SwingAsker implements Asker {
             String ifMissing,
             boolean isAct) {
         field.setName("answer");
+        field.getAccessibleContext().setAccessibleName(question);
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]10[]4[]"));
         content.add(AskDialog.text(question));
         content.add(shown);
@@ -322,6 +324,7 @@ public final class SwingAsker implements Asker {
         JFileChooser chooser = new JFileChooser(settings.get(FOLDER, System.getProperty("user.home", ".")));
         chooser.setDialogTitle(TrainingBand.title(over, title, texts));
         chooser.setLocale(texts.locale());
+        SpokenDialog.follow(chooser);
         return chooser;
     }
 
