@@ -21,7 +21,7 @@ import porebench.method.Texts;
 
 /** A number that stands fixed in a text is written for the program to put the reader's decimal sign into it. */
 class FixedNumbersOfTextsTest {
-    private static final Path TEXTS = Path.of("src/main/resources/porebench");
+    private static final Path TEXTS = TextFiles.FOLDER;
     private static final Pattern BARE = Pattern.compile("(?<![\\[\\d])\\d+[.,]\\d+(?!])");
     private static final Pattern FIXED = Pattern.compile("\\[\\d+\\.\\d+]");
 

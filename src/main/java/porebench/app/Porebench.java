@@ -37,7 +37,7 @@ public final class Porebench {
         Machine here = new Machine(
                 clock,
                 zone,
-                Locale.getDefault(),
+                locale(),
                 System.out,
                 System.err,
                 Path.of("").toAbsolutePath(),
@@ -53,10 +53,14 @@ public final class Porebench {
                 (where, ports, folder, book) -> WorkbenchWindow.open(where, ports, folder, book));
     }
 
+    private static Locale locale() {
+        return ReaderLanguage.of(System.getenv(), Locale.getDefault());
+    }
+
     /** Returns the line that says how far a command is; none where answers do not go to a terminal. Problems may go to a file. */
     private static Optional<ProgressLine> terminal() {
         return Optional.ofNullable(System.console())
-                .map(console -> new ProgressLine(System.out, Locale.getDefault(), System::nanoTime));
+                .map(console -> new ProgressLine(System.out, locale(), System::nanoTime));
     }
 
     static Ports ports(Clock clock, ZoneId zone) {

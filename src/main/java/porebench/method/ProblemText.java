@@ -89,7 +89,7 @@ public final class ProblemText {
     }
 
     private static boolean isPercent(String pattern, int at) {
-        return pattern.contains("{" + at + "} %");
+        return pattern.contains("{" + at + "} %") || pattern.contains("{" + at + "}\u00a0%");
     }
 
     /** Returns whether numbers that are not the same would read the same. */

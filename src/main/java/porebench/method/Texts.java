@@ -67,7 +67,12 @@ public final class Texts {
 
     /** Returns a text that has no places for values, its apostrophes and braces as they stand. */
     public String plain(String key) {
-        return plain.computeIfAbsent(key, name -> FixedNumbers.in(locale, bundle.getString(name)));
+        return plain.computeIfAbsent(key, name -> written(bundle.getString(name)));
+    }
+
+    private String written(String text) {
+        String numbered = FixedNumbers.in(locale, text);
+        return bundle.getLocale().getLanguage().equals("fr") ? FrenchSpaces.in(numbered) : numbered;
     }
 
     /** Returns the keys of all texts. */

@@ -19,7 +19,8 @@ import porebench.quantity.Unit;
 /**
  * Numbers as a person of one locale types and reads them; the one place where the window does so.
  *
- * <p>The whole input must be a number; thousands separators are refused, because they are read differently elsewhere.
+ * <p>The whole input must be a number. Points and commas between thousands are refused, because they are read differently elsewhere;
+ * a space or an apostrophe there is taken where the locale writes one, as French and Swiss do: it can mean nothing else.
  */
 public final class Numbers {
     /** A point and three digits behind one to three that are not 0: in a language of commas it may be thousands. */
@@ -27,12 +28,30 @@ public final class Numbers {
 
     private static final Pattern WITH_SIGNS = Pattern.compile("[+-]?\\d+[.,]\\d[\\d.,]*");
 
+    private static final Pattern WITH_SPACES = Pattern.compile("[+-]?\\d{1,3}(?:\\h\\d{3})+(?:[.,]\\d+)?");
+    private static final Pattern WITH_APOSTROPHES = Pattern.compile("[+-]?\\d{1,3}(?:['\u2019]\\d{3})+(?:[.,]\\d+)?");
+
     private final Locale locale;
     private final char decimalSign;
+    /** A number as this locale sets its thousands apart; none where that is done with a point or a comma. */
+    private final Optional<Pattern> setApart;
 
     public Numbers(Locale locale) {
         this.locale = locale;
-        this.decimalSign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(locale);
+        this.decimalSign = symbols.getDecimalSeparator();
+        char between = symbols.getGroupingSeparator();
+        this.setApart = Character.isSpaceChar(between)
+                ? Optional.of(WITH_SPACES)
+                : Optional.of(WITH_APOSTROPHES).filter(apart -> between == '\'' || between == '\u2019');
+    }
+
+    /** Returns a text without the space around it and without what this locale sets between thousands. */
+    private String plain(String text) {
+        String stripped = Spelling.stripped(text);
+        boolean isSetApart = setApart.isPresent()
+                && setApart.get().matcher(stripped).matches();
+        return isSetApart ? stripped.replaceAll("[\\h'\u2019]", "") : stripped;
     }
 
     /** Returns the decimal sign. */
@@ -51,7 +70,7 @@ public final class Numbers {
      * <p>Where that sign is a comma, the point of a keypad is taken for it, unless it may stand between thousands.
      */
     public Optional<BigDecimal> parse(String text) {
-        String stripped = Spelling.stripped(text);
+        String stripped = plain(text);
         if (decimalSign != '.' && stripped.indexOf('.') >= 0) {
             boolean isClear = stripped.indexOf(decimalSign) < 0
                     && !THOUSANDS.matcher(stripped).matches();
@@ -67,7 +86,7 @@ public final class Numbers {
      * @param canBe whether the field may hold a number
      */
     public Optional<BigDecimal> parse(String text, Predicate<BigDecimal> canBe) {
-        String stripped = Spelling.stripped(text);
+        String stripped = plain(text);
         if (decimalSign == '.' || !THOUSANDS.matcher(stripped).matches()) {
             return parse(stripped);
         }

@@ -7,7 +7,15 @@ import java.util.Locale;
 enum Language {
     MACHINE("machine", Locale.ROOT),
     ENGLISH("en", Locale.ENGLISH),
-    SPANISH("es", Locale.forLanguageTag("es"));
+    /** Spanish of the Americas: concreto. */
+    SPANISH_AMERICAS("es-419", Locale.forLanguageTag("es-419")),
+    /** Spanish of Spain: hormigón. */
+    SPANISH_SPAIN("es-ES", Locale.forLanguageTag("es-ES")),
+    FRENCH("fr", Locale.FRENCH),
+    GERMAN("de", Locale.GERMAN);
+
+    private static final String SPANISH = "es";
+    private static final String SPAIN = "ES";
 
     private final String symbol;
     private final Locale locale;
@@ -22,8 +30,11 @@ enum Language {
         return symbol;
     }
 
-    /** Returns the language with a symbol; that of the machine for any other word. */
+    /** Returns the language with a symbol, also the one by which older settings know Spanish; that of the machine for any other word. */
     static Language ofSymbol(String symbol) {
+        if (symbol.equals(SPANISH)) {
+            return SPANISH_AMERICAS;
+        }
         return Arrays.stream(values())
                 .filter(language -> language.symbol.equals(symbol))
                 .findFirst()
@@ -35,16 +46,32 @@ enum Language {
      *
      * <p>The country of the machine decides the decimal sign, whatever the language: Spanish in Mexico and in the United States
      * has the point, in Spain and Argentina the comma; without a country Spanish has the comma, that of Latin America
-     * ({@code es-419}) the point. So the locale data of the JDK (CLDR) say.
+     * ({@code es-419}) the point. So the locale data of the JDK (CLDR) say. Which Spanish is the choice of the person alone: where
+     * it is not that of the machine's country, the country stands as the one of the numbers ({@code rg} of Unicode TR 35).
      *
      * @param machine those of the machine; kept where it speaks the language already
      */
     Locale on(Locale machine) {
-        return this == MACHINE || machine.getLanguage().equals(locale.getLanguage())
-                ? machine
-                : new Locale.Builder()
+        if (this == MACHINE) {
+            return machine;
+        }
+        String country = machine.getCountry();
+        boolean isSpoken = machine.getLanguage().equals(locale.getLanguage());
+        if (!locale.getLanguage().equals(SPANISH)) {
+            return isSpoken ? machine : inCountry(locale.getLanguage(), country);
+        }
+        if ((this == SPANISH_SPAIN) == country.equals(SPAIN)) {
+            return isSpoken ? machine : inCountry(SPANISH, country);
+        }
+        return country.length() == 2
+                ? new Locale.Builder()
                         .setLocale(locale)
-                        .setRegion(machine.getCountry())
-                        .build();
+                        .setUnicodeLocaleKeyword("rg", country.toLowerCase(Locale.ROOT) + "zzzz")
+                        .build()
+                : locale;
+    }
+
+    private static Locale inCountry(String language, String country) {
+        return new Locale.Builder().setLanguage(language).setRegion(country).build();
     }
 }

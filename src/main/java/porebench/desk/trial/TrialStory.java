@@ -10,6 +10,7 @@ import porebench.desk.form.Days;
 import porebench.desk.form.Numbers;
 import porebench.evidence.JudgedTrial;
 import porebench.method.Digits;
+import porebench.method.Languages;
 import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
@@ -26,7 +27,7 @@ final class TrialStory {
     private static final int DECIMALS = Digits.AIR;
     private static final String ENTERED = "why.entered";
     /** The languages in which the program itself says why something is kept. */
-    private static final List<Locale> WRITTEN = List.of(Locale.ENGLISH, Locale.forLanguageTag("es"));
+    private static final List<Locale> WRITTEN = Languages.ALL;
 
     private final BenchModel entry;
     private final Tools tools;

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Set;
 import porebench.method.Dates;
+import porebench.method.Languages;
 import porebench.method.Texts;
 
 /** Words, numbers and days as they stand on cards, in one language; the digits are 0 to 9 in every one. */
@@ -17,10 +18,7 @@ public final class CardWords {
     private final char decimalSign;
 
     private CardWords(Locale words, Locale numbers) {
-        Locale locale = new Locale.Builder()
-                .setLocale(numbers.stripExtensions())
-                .setUnicodeLocaleKeyword("nu", "latn")
-                .build();
+        Locale locale = Languages.ofNumbers(numbers);
         this.decimalSign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
         this.texts = Texts.of("porebench.evidence.paper.card", words, locale);
         this.keys = Set.copyOf(texts.keys());
@@ -30,9 +28,9 @@ public final class CardWords {
         return new CardWords(language.locale(), language.locale());
     }
 
-    /** Returns the words that sheets share with cards: sheets are there in English and Spanish only, their numbers in any manner. */
+    /** Returns the words that sheets share with cards, in the language and with the numbers of a locale. */
     public static CardWords onSheets(Locale locale) {
-        return new CardWords(locale.getLanguage().equals("es") ? Locale.forLanguageTag("es") : Locale.ROOT, locale);
+        return new CardWords(locale, locale);
     }
 
     /** Returns a text with its places filled. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Locale;
 import porebench.evidence.paper.CardWords;
 import porebench.evidence.paper.PaperLanguage;
+import porebench.method.Languages;
 import porebench.method.SourceText;
 import porebench.method.Texts;
 
@@ -20,24 +21,17 @@ public final class Words {
 
     private Words(Locale locale, CardWords card) {
         this.locale = locale;
-        this.texts = Texts.of("porebench.print.print", locale);
+        this.texts = Texts.of("porebench.print.print", locale, Languages.ofNumbers(locale));
         this.card = card;
     }
 
     public static Words in(Locale locale) {
-        return new Words(digits(locale), CardWords.onSheets(locale));
+        return new Words(locale, CardWords.onSheets(locale));
     }
 
     /** Returns the words of a card. */
     public static Words in(PaperLanguage language) {
-        return new Words(digits(language.locale()), CardWords.in(language));
-    }
-
-    private static Locale digits(Locale locale) {
-        return new Locale.Builder()
-                .setLocale(locale.stripExtensions())
-                .setUnicodeLocaleKeyword("nu", "latn")
-                .build();
+        return new Words(language.locale(), CardWords.in(language));
     }
 
     /** Returns the words that stand on cards. */

@@ -34,7 +34,18 @@ class NumbersTest {
         "es-419, 1.735, 1.735",
         "en-US, 1.735, 1.735",
         "en, ' 7.05\u00a0', 7.05",
-        "de, 7.05, 7.05"
+        "de, 7.05, 7.05",
+        "de-CH, 1735.2, 1735.2",
+        "de-CH, '1''735.2', 1735.2",
+        "de-CH, 1\u2019735\u2019000, 1735000",
+        "fr, '1 735,25', 1735.25",
+        "fr, '1\u202f735,25', 1735.25",
+        "fr, '1\u00a0735,25', 1735.25",
+        "fr, -12 000, -12000",
+        "fr, '0,5', 0.5",
+        "fr-CA, '1 735,2', 1735.2",
+        "fr-CH, '1 735,2', 1735.2",
+        "de-AT, '1 735,2', 1735.2"
     })
     void readsWhatCanMeanOneNumberOnly(String locale, String text, BigDecimal number) {
         assertThat(numbers(locale).parse(text).orElseThrow()).isEqualByComparingTo(number);
@@ -51,6 +62,15 @@ class NumbersTest {
         "en-US, '1,735.5', form.sign-is-point",
         "en-US, '7,05', form.sign-is-point",
         "es-ES, abc, form.not-a-number",
+        "fr, 7 05, form.not-a-number",
+        "fr, 1735 25, form.not-a-number",
+        "fr, 1 7355, form.not-a-number",
+        "fr, 1.735, form.point-or-thousands",
+        "de, 1.735, form.point-or-thousands",
+        "de, '1.735,5', form.sign-is-comma",
+        "de, 1 735, form.not-a-number",
+        "de-CH, '7,05', form.sign-is-point",
+        "en, 1 735, form.not-a-number",
         "en, 7 05, form.not-a-number"
     })
     void saysWhichSignIsMeantOfWhatCanMeanMore(String locale, String text, String code) {

@@ -247,12 +247,12 @@ class WorkbenchWindowTest {
         JMenu languages = (JMenu) item("menu.language");
         JMenuItem spanish = Stream.of(languages.getMenuComponents())
                 .map(JMenuItem.class::cast)
-                .filter(each -> "menu.language.es".equals(each.getName()))
+                .filter(each -> "menu.language.es-419".equals(each.getName()))
                 .findFirst()
                 .orElseThrow();
-        assertThat(spanish.getText()).isEqualTo("Español");
+        assertThat(spanish.getText()).isEqualTo("Español (América)");
         EventThread.run(spanish::doClick);
-        assertThat(demo.memory.language()).isEqualTo(Language.SPANISH);
+        assertThat(demo.memory.language()).isEqualTo(Language.SPANISH_AMERICAS);
         assertThat(demo.asker.told).singleElement().asString().contains("next time", "próxima vez");
         assertThat(item("menu.new").getText()).isEqualTo("New …");
     }
