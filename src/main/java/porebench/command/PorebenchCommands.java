@@ -18,7 +18,6 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
@@ -64,22 +63,16 @@ import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.command.reply.Reply;
 import porebench.command.study.ChartCommand;
-import porebench.command.study.ChartKind;
 import porebench.command.study.CompareCommand;
 import porebench.command.study.ComponentsCommand;
 import porebench.command.study.GaugeStudyCommand;
 import porebench.command.study.HoldsCommand;
 import porebench.command.study.InterlabCommand;
 import porebench.command.study.StatsCommand;
-import porebench.evidence.intake.SheetStyle;
-import porebench.evidence.paper.CardLook;
-import porebench.evidence.paper.PaperLanguage;
 import porebench.method.Limit;
-import porebench.method.MeterType;
 import porebench.method.Problem;
 import porebench.method.Texts;
-import porebench.method.simulate.Fault;
-import porebench.port.Paper;
+import porebench.port.Release;
 import porebench.quantity.Mass;
 import porebench.quantity.MassUnit;
 import porebench.quantity.Spelling;
@@ -89,7 +82,6 @@ import porebench.quantity.Typed;
 import porebench.quantity.Unit;
 import porebench.quantity.Volume;
 import porebench.quantity.VolumeUnit;
-import porebench.record.CardStep;
 import porebench.record.id.ChangeDecisionId;
 import porebench.record.id.DeterminationId;
 import porebench.record.id.GroupId;
@@ -99,8 +91,6 @@ import porebench.record.id.PhotoId;
 import porebench.record.id.SourceId;
 import porebench.record.id.StudyId;
 import porebench.record.id.TrialId;
-import porebench.statistics.comparison.ComparisonVerdict;
-import porebench.statistics.control.RunRule;
 
 /**
  * The command line of Porebench.
@@ -108,9 +98,6 @@ import porebench.statistics.control.RunRule;
  * <p>Exit status: 0 done, 1 refused with the problems said, 2 wrong usage with the reason on standard error.
  */
 public final class PorebenchCommands {
-    private static final Paper[] CARD_PAPERS = {Paper.A6, Paper.CARD_4X6, Paper.HALF_LETTER, Paper.WALLET};
-    private static final Paper[] SHEET_PAPERS = {Paper.A4, Paper.LETTER};
-
     /** All commands, in the order in which the help lists them. */
     private static final Map<String, BiFunction<Machine, Ports, OneCommand>> COMMANDS = new LinkedHashMap<>();
 
@@ -151,6 +138,7 @@ public final class PorebenchCommands {
         COMMANDS.put("verify", VerifyCommand::new);
         COMMANDS.put("backup", BackupCommand::new);
         COMMANDS.put("demo", DemoCommand::new);
+        COMMANDS.put("completion", CompletionCommand::new);
     }
 
     private final Machine here;
@@ -169,6 +157,11 @@ public final class PorebenchCommands {
                 names = {"-h", "--help"},
                 usageHelp = true)
         private boolean help;
+
+        @Option(
+                names = {"-V", "--version"},
+                versionHelp = true)
+        private boolean version;
     }
 
     /** Runs the command that some arguments name and returns the exit status. */
@@ -203,7 +196,6 @@ public final class PorebenchCommands {
                 name, Objects.requireNonNull(COMMANDS.get(name)).apply(here, ports)));
         line.registerConverter(Volume.class, quantity(VolumeUnit.values()));
         line.registerConverter(Mass.class, quantity(MassUnit.values()));
-        line.registerConverter(MassUnit.class, choice(MassUnit.values(), MassUnit::symbol));
         line.registerConverter(Temperature.class, quantity(TemperatureUnit.values()));
         line.registerConverter(
                 BigDecimal.class, text -> Typed.parseNumber(text).orElseThrow(wrong("usage.number", text)));
@@ -217,28 +209,25 @@ public final class PorebenchCommands {
         line.registerConverter(TrialId.class, id(TrialId::new));
         line.registerConverter(PhotoId.class, id(PhotoId::new));
         line.registerConverter(ChangeDecisionId.class, id(ChangeDecisionId::new));
-        line.registerConverter(ComparisonVerdict.class, choice(ComparisonVerdict.values(), ComparisonVerdict::symbol));
         line.registerConverter(DeterminationId.class, id(DeterminationId::new));
-        line.registerConverter(MeterType.class, choice(MeterType.values(), MeterType::name));
-        line.registerConverter(CardStep.Act.class, choice(CardStep.Act.values(), CardStep.Act::symbol));
-        line.registerConverter(Fault.class, choice(Fault.values(), Fault::symbol));
-        line.registerConverter(Paper.class, choice(CARD_PAPERS, Paper::symbol));
-        line.registerConverter(PaperLanguage.class, choice(PaperLanguage.values(), PaperLanguage::symbol));
-        line.registerConverter(CardLook.Sheet.class, choice(CardLook.Sheet.values(), CardLook.Sheet::symbol));
-        // A register, a plan and a list of cards or readings are no cards.
-        Stream.of("register", "plan", "field-sheet", "recall", "readings")
-                .flatMap(name -> Optional.ofNullable(line.getSubcommands().get(name)).stream())
-                .forEach(command -> command.registerConverter(Paper.class, choice(SHEET_PAPERS, Paper::symbol)));
-        line.registerConverter(SheetStyle.Apart.class, choice(SheetStyle.Apart.values(), SheetStyle.Apart::symbol));
-        line.registerConverter(
-                SheetStyle.Decimal.class, choice(SheetStyle.Decimal.values(), SheetStyle.Decimal::symbol));
-        line.registerConverter(ChartKind.class, choice(ChartKind.values(), ChartKind::symbol));
-        line.registerConverter(RunRule.class, choice(RunRule.values(), RunRule::symbol));
+        WordChoices.register(line, words);
         line.setResourceBundle(new HelpTexts(here.locale()));
+        line.getCommandSpec().version(version());
+        line.getCommandSpec().usageMessage().footer("", version()[0]);
         line.setOut(writer(here.out()));
         line.setErr(writer(here.err()));
         line.setParameterExceptionHandler(this::wrongUsage);
         return line;
+    }
+
+    /** Returns the version of the program, and what it runs on. */
+    private String[] version() {
+        return new String[] {
+            "Porebench " + Release.version().orElse(words.get("usage.from-sources")),
+            "Java " + System.getProperty("java.version", "") + ", " + System.getProperty("java.vendor", ""),
+            System.getProperty("os.name", "") + " " + System.getProperty("os.version", "") + ", "
+                    + System.getProperty("os.arch", "")
+        };
     }
 
     private int wrongUsage(ParameterException failure, String[] arguments) {
@@ -319,17 +308,6 @@ public final class PorebenchCommands {
 
     private <T> ITypeConverter<T> id(Function<String, T> maker) {
         return text -> Optional.of(text).filter(id -> !id.isBlank()).map(maker).orElseThrow(wrong("usage.blank", text));
-    }
-
-    /** Reads one of some words, letter case not mattering. */
-    private <T> ITypeConverter<T> choice(T[] allowed, Function<T, String> word) {
-        return text -> Arrays.stream(allowed)
-                .filter(one -> word.apply(one).equalsIgnoreCase(text.strip()))
-                .findFirst()
-                .orElseThrow(wrong(
-                        "usage.choice",
-                        text,
-                        String.join(", ", Arrays.stream(allowed).map(word).toList())));
     }
 
     /** Hands picocli's text on to a stream, which knows the machine's charset. */

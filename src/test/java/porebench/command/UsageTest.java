@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.command.Terminal.Said;
+import porebench.port.Release;
 
 class UsageTest {
     @TempDir
@@ -148,7 +149,8 @@ class UsageTest {
                         "restore",
                         "verify",
                         "backup",
-                        "demo");
+                        "demo",
+                        "completion");
     }
 
     private List<String> commands() {
@@ -169,5 +171,27 @@ class UsageTest {
                     .contains("--json")
                     .contains("0   done", "1   refused", "2   wrong usage");
         });
+    }
+
+    @Test
+    void saysItsVersionThatOfJavaAndTheSystem() {
+        Said said = new Terminal(folder).run("--version");
+        assertThat(said.status()).isZero();
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out().lines())
+                .containsExactly(
+                        "Porebench " + Release.version().orElse("(run from its sources)"),
+                        "Java " + System.getProperty("java.version") + ", " + System.getProperty("java.vendor"),
+                        System.getProperty("os.name") + " " + System.getProperty("os.version") + ", "
+                                + System.getProperty("os.arch"));
+        assertThat(new Terminal(folder).run("-V").out()).isEqualTo(said.out());
+    }
+
+    @Test
+    void theHelpNamesTheVersionAndHowToAskForIt() {
+        String help = new Terminal(folder).run("--help").out();
+        assertThat(help).contains("--version");
+        assertThat(help.stripTrailing().lines().reduce((before, last) -> last))
+                .contains(new Terminal(folder).run("--version").out().lines().findFirst().orElseThrow());
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -26,6 +27,7 @@ import porebench.desk.frame.book.BookWork;
 import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.dialog.About;
 import porebench.desk.frame.dialog.LaboratoryDialog;
+import porebench.desk.frame.dialog.LogDialog;
 import porebench.desk.frame.dialog.ProfileDialog;
 import porebench.method.Texts;
 
@@ -42,7 +44,7 @@ final class FrameMenus {
     private final Action redo;
     private final EditCommands edit;
 
-    FrameMenus(WorkbenchFrame window, BookWork work, Action newMix) {
+    FrameMenus(WorkbenchFrame window, BookWork work, Action newMix, Supplier<Optional<Path>> log) {
         this.window = window;
         this.work = work;
         this.desk = window.desk();
@@ -55,7 +57,7 @@ final class FrameMenus {
         bar.add(viewMenu());
         practice = practiceMenu();
         bar.add(practice);
-        bar.add(helpMenu());
+        bar.add(helpMenu(new LogDialog(desk.tools(), texts, log)));
         saveByEnter();
     }
 
@@ -251,7 +253,7 @@ final class FrameMenus {
         return menu;
     }
 
-    private JMenu helpMenu() {
+    private JMenu helpMenu(LogDialog log) {
         JMenu menu = menu("menu.help");
         About about = new About(texts);
         addForBook(menu, "menu.first-steps", null, window::openFirstSteps);
@@ -260,6 +262,7 @@ final class FrameMenus {
         add(menu, "menu.words", null, () -> about.showWords(window.content()));
         menu.addSeparator();
         add(menu, "menu.cautions", "shift F1", () -> about.showCautions(window.content()));
+        add(menu, "menu.log", null, () -> log.show(window.content()));
         add(menu, "menu.about", null, () -> about.showAbout(window.content()));
         return menu;
     }

@@ -98,7 +98,7 @@ public final class WorkbenchFrame {
         rail = new MixRail(desk, texts, pages.registers(), newMix, this::openMix, this::turnTo);
         head = new MixHead(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
-        menus = new FrameMenus(this, work, newMix);
+        menus = new FrameMenus(this, work, newMix, log);
         lookout = new Lookout(desk, content, texts, () -> pages.bench().look(rail.component()));
         build();
         work.offer(noBook, texts);

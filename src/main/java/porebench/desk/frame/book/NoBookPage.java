@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.Action;
 import javax.swing.JButton;
@@ -17,6 +18,7 @@ import porebench.desk.form.Commands;
 import porebench.desk.form.Form;
 import porebench.desk.form.TallPanel;
 import porebench.desk.form.WrappedText;
+import porebench.desk.frame.dialog.CopyButton;
 import porebench.method.Texts;
 
 /** What the window shows while no lab book is open: why, what is safe, and what can be done. */
@@ -26,7 +28,7 @@ public final class NoBookPage {
     private final JComponent scroll;
     private final JLabel title = Form.heading("", "h1");
     private final JPanel box =
-            new JPanel(new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill,0::]", "[]6[]6[]6[]"));
+            new JPanel(new MigLayout("insets 0, wrap 1, hidemode 3", "[grow,fill,0::]", "[]6[]6[]6[]6[]"));
     private final WrappedText file = new WrappedText("noBook.file", "cautionStrong");
     private final WrappedText why = new WrappedText("noBook.why", "cautionText");
     private final WrappedText safe = new WrappedText("noBook.safe", "cautionText");
@@ -49,6 +51,7 @@ public final class NoBookPage {
             text.setFocusable(true);
             box.add(text, "wmin 0");
         }
+        box.add(CopyButton.on("noBook.copy", texts, this::words), "alignx left, growx 0");
         panel.add(title, "wmin 0");
         panel.add(box, "growx, wmin 0");
         panel.add(ways, "growx, wmin 0");
@@ -98,6 +101,13 @@ public final class NoBookPage {
         ways.setVisible(true);
         panel.revalidate();
         panel.repaint();
+    }
+
+    /** Returns what the page says, to be copied. */
+    private String words() {
+        return Stream.of(title.getText(), file.getText(), why.getText(), safe.getText(), details.getText())
+                .filter(line -> !line.isBlank())
+                .collect(Collectors.joining("\n"));
     }
 
     /** Moves the focus to the first thing that can be done. */

@@ -1,7 +1,6 @@
 package porebench.desk.frame.dialog;
 
-import com.formdev.flatlaf.FlatLaf;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -10,6 +9,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Form;
 import porebench.method.Texts;
+import porebench.port.Release;
 
 /** Says what the workbench is for and where its limits are, and which versions are at work. */
 public final class About {
@@ -37,12 +37,9 @@ public final class About {
         JPanel content = new JPanel(new MigLayout("insets 0, wrap 1", "[grow,fill]", "[]8[]14[]"));
         content.add(Form.heading(texts.get("about.name"), "h1"));
         content.add(AskDialog.text(texts.get("about.words")));
-        content.add(AskDialog.text(texts.get(
-                "about.versions",
-                version(About.class).orElse(texts.get("about.from-sources")),
-                System.getProperty("java.version", ""),
-                version(FlatLaf.class).orElse(texts.get("about.from-sources")))));
+        content.add(AskDialog.text(versions()));
         AskDialog dialog = new AskDialog(over, texts.get("about.title"), content);
+        CopyButton.on(dialog, texts, () -> versions() + "\n\n" + libraries());
         JButton licences = dialog.button("licences", texts.get("about.licences"));
         dialog.closesOnlyIf(licences, () -> {
             AskDialog.read(content, texts.get("licences.title"), new LicencesPanel(texts), texts);
@@ -79,7 +76,21 @@ public final class About {
         return Form.heading(texts.get(key), "h2");
     }
 
-    private static Optional<String> version(Class<?> type) {
-        return Optional.ofNullable(type.getPackage().getImplementationVersion());
+    private String versions() {
+        return texts.get(
+                "about.versions",
+                Release.version().orElse(texts.get("about.from-sources")),
+                System.getProperty("java.version", ""),
+                System.getProperty("java.vendor", ""),
+                System.getProperty("os.name", ""),
+                System.getProperty("os.version", ""),
+                System.getProperty("os.arch", ""));
+    }
+
+    /** Returns the libraries with their versions and licences, one a line. */
+    private static String libraries() {
+        return Licences.libraries().stream()
+                .map(library -> library.name() + ", " + library.version() + ", " + library.licence())
+                .collect(Collectors.joining("\n"));
     }
 }

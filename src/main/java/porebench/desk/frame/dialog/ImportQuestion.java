@@ -92,11 +92,16 @@ public final class ImportQuestion {
         if (incoming.hasSomethingToKeep()) {
             AskDialog dialog = new AskDialog(over, title, content);
             dialog.button("keepGood", keepWords(incoming));
+            CopyButton.on(dialog, texts, () -> words(incoming));
             dialog.button("keepNothing", texts.get("import.nothing"));
             return dialog.ask() == 0;
         }
-        AskDialog.read(over, title, content, texts);
+        CopyButton.read(over, title, content, () -> words(incoming), texts);
         return false;
+    }
+
+    private String words(ImportModel incoming) {
+        return summary(incoming) + "\n\n" + CopyButton.words(incoming.problems(), tools.problemText(), texts);
     }
 
     private JComponent problems(ImportModel incoming) {

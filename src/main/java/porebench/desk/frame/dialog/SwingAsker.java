@@ -335,7 +335,8 @@ public final class SwingAsker implements Asker {
 
     @Override
     public void problems(JComponent over, String title, List<Problem> problems) {
-        AskDialog.read(over, title, new ProblemTable(problems, problemText, texts).component(), texts);
+        JComponent table = new ProblemTable(problems, problemText, texts).component();
+        CopyButton.read(over, title, table, () -> CopyButton.words(problems, problemText, texts), texts);
     }
 
     @Override
@@ -353,7 +354,7 @@ public final class SwingAsker implements Asker {
 
     @Override
     public void tell(@Nullable JComponent over, String title, String words) {
-        AskDialog.read(over, title, AskDialog.scrolled(AskDialog.text(words)), texts);
+        CopyButton.read(over, title, AskDialog.scrolled(AskDialog.text(words)), () -> words, texts);
     }
 
     /** Returns the messages of a failure and its causes, each once. */
