@@ -54,6 +54,7 @@ import porebench.command.book.ReadingsCommand;
 import porebench.command.book.RecallCommand;
 import porebench.command.book.RegisterCommand;
 import porebench.command.book.RestoreCommand;
+import porebench.command.book.SchemaCommand;
 import porebench.command.book.SourceCommand;
 import porebench.command.book.VerifyCommand;
 import porebench.command.reply.CommandOutcome;
@@ -134,6 +135,7 @@ public final class PorebenchCommands {
         COMMANDS.put("readings", ReadingsCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
+        COMMANDS.put("schema", SchemaCommand::new);
         COMMANDS.put("restore", RestoreCommand::new);
         COMMANDS.put("verify", VerifyCommand::new);
         COMMANDS.put("backup", BackupCommand::new);

@@ -15,16 +15,9 @@ import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
 import porebench.evidence.study.ValueRow;
-import porebench.exchange.calibration.MeterCalibrationFormat;
 import porebench.exchange.photo.PhotoFiles;
-import porebench.exchange.sheet.CardFormats;
-import porebench.exchange.sheet.FactorIssueFormat;
+import porebench.exchange.schema.DataPackage;
 import porebench.exchange.sheet.Format;
-import porebench.exchange.sheet.MixDesignFormat;
-import porebench.exchange.sheet.PlanFormat;
-import porebench.exchange.sheet.ProfileFormat;
-import porebench.exchange.sheet.RowFormat;
-import porebench.exchange.sheet.StudyFormat;
 import porebench.exchange.text.CsvRows;
 import porebench.exchange.text.Findings;
 import porebench.exchange.text.FirstRows;
@@ -44,37 +37,15 @@ import porebench.port.LabSheets;
 import porebench.port.OpenBooks;
 import porebench.port.OutputFile;
 import porebench.port.OutputFolder;
-import porebench.record.ChangeDecision;
-import porebench.record.Determination;
 import porebench.record.Equipment;
-import porebench.record.FactorGroup;
-import porebench.record.FactorProposal;
 import porebench.record.Kept;
-import porebench.record.Laboratory;
-import porebench.record.Meter;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.PhotoFile;
-import porebench.record.Production;
-import porebench.record.SheetPhoto;
 import porebench.record.Source;
-import porebench.record.SourceMeasurement;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;
-import porebench.record.column.Columns;
-import porebench.record.column.DecisionColumns;
-import porebench.record.column.DeterminationColumns;
-import porebench.record.column.EquipmentColumns;
-import porebench.record.column.GroupColumns;
-import porebench.record.column.LaboratoryColumns;
-import porebench.record.column.MeasurementColumns;
-import porebench.record.column.MeterColumns;
-import porebench.record.column.PhotoColumns;
-import porebench.record.column.ProductionColumns;
-import porebench.record.column.ProposalColumns;
-import porebench.record.column.SourceColumns;
-import porebench.record.column.TrialColumns;
 
 /**
  * CSV files of lab records: UTF-8, a heading row, a decimal point, RFC 4180.
@@ -87,64 +58,27 @@ public final class CsvSheets implements LabSheets {
     /** So many bytes of a file are looked at first. */
     private static final int LOOKED_AT = 100_000;
 
-    static final MixDesignFormat MIX_DESIGNS = new MixDesignFormat();
-    static final MeterCalibrationFormat CALIBRATIONS = new MeterCalibrationFormat();
-    static final Format<Source> SOURCES =
-            new RowFormat<>(Source.class, "sources.csv", SourceColumns.ALL, List.of("source_id"));
-    static final Format<Equipment> EQUIPMENT =
-            new RowFormat<>(Equipment.class, "equipment.csv", EquipmentColumns.ALL, List.of("equipment_id"));
-    static final Format<Trial> TRIALS =
-            new RowFormat<>(Trial.class, "trial-sheet.csv", TrialColumns.ALL, List.of("trial_id"));
-
-    static final Format<SheetPhoto> PHOTOS =
-            new RowFormat<>(SheetPhoto.class, "sheet-photos.csv", PhotoColumns.ALL, List.of("photo_id"));
-
     /** All formats, in the order in which their records may refer to another. */
-    static final List<Format<? extends Kept>> FORMATS = List.of(
-            rows(Laboratory.class, "laboratory.csv", LaboratoryColumns.ALL),
-            new ProfileFormat(),
-            SOURCES,
-            EQUIPMENT,
-            rows(Meter.class, "meters.csv", MeterColumns.ALL, "meter_id"),
-            CALIBRATIONS,
-            MIX_DESIGNS,
-            rows(Determination.class, "determinations.csv", DeterminationColumns.ALL, "determination_id"),
-            TRIALS,
-            new FactorIssueFormat(),
-            CardFormats.PRINTS,
-            new StudyFormat(),
-            PHOTOS,
-            rows(SourceMeasurement.class, "source-measurements.csv", MeasurementColumns.ALL, "measurement_id"),
-            rows(Production.class, "production.csv", ProductionColumns.ALL, "production_id"),
-            rows(FactorGroup.class, "factor-groups.csv", GroupColumns.ALL, "group_id"),
-            new PlanFormat(),
-            rows(FactorProposal.class, "factor-proposals.csv", ProposalColumns.ALL, "mix_id", "proposal_no"),
-            rows(ChangeDecision.class, "change-decisions.csv", DecisionColumns.ALL, "decision_id"),
-            CardFormats.STEPS,
-            FieldSheets.READINGS);
-
-    private static <T extends Kept> Format<T> rows(Class<T> kind, String file, Columns<T> columns, String... key) {
-        return new RowFormat<>(kind, file, columns, List.of(key));
-    }
+    static final List<Format<? extends Kept>> FORMATS = SheetFormats.ALL;
 
     @Override
     public Sheet<MixDesign> mixDesigns(Path file) {
-        return read(file, (name, bytes) -> one(name, bytes, MIX_DESIGNS));
+        return read(file, (name, bytes) -> one(name, bytes, SheetFormats.MIX_DESIGNS));
     }
 
     @Override
     public Sheet<Trial> trials(Path file) {
-        return read(file, (name, bytes) -> one(name, bytes, TRIALS));
+        return read(file, (name, bytes) -> one(name, bytes, SheetFormats.TRIALS));
     }
 
     @Override
     public Sheet<MeterCalibration> calibrations(Path file) {
-        return read(file, (name, bytes) -> one(name, bytes, CALIBRATIONS));
+        return read(file, (name, bytes) -> one(name, bytes, SheetFormats.CALIBRATIONS));
     }
 
     @Override
     public Sheet<Equipment> equipment(Path file) {
-        return read(file, (name, bytes) -> one(name, bytes, EQUIPMENT));
+        return read(file, (name, bytes) -> one(name, bytes, SheetFormats.EQUIPMENT));
     }
 
     @Override
@@ -223,8 +157,13 @@ public final class CsvSheets implements LabSheets {
     }
 
     @Override
+    public Map<String, String> schemas() {
+        return Map.of(DataPackage.FILE, DataPackage.of(FORMATS, false));
+    }
+
+    @Override
     public void writeTrials(OutputFile file, List<Trial> trials) {
-        Export.write(TRIALS, trials, file);
+        Export.write(SheetFormats.TRIALS, trials, file);
     }
 
     @Override
@@ -234,6 +173,9 @@ public final class CsvSheets implements LabSheets {
 
     private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {
         String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
+        if (name.equals(DataPackage.FILE)) {
+            return passedOver(name);
+        }
         if (isOpenBook(file)) {
             return refused(name, "csv.lab-book", file.toString());
         }
@@ -244,6 +186,13 @@ public final class CsvSheets implements LabSheets {
         } catch (IOException | SecurityException failure) {
             return refused(name, "csv.file-unreadable", file.toString(), String.valueOf(failure.getMessage()));
         }
+    }
+
+    /** What describes the files of an export holds no records, and often comes along with them. */
+    private static <T> Sheet<T> passedOver(String name) {
+        Findings findings = new Findings(name);
+        findings.warning(0, 0, "", "csv.data-package");
+        return new Sheet<>(name, List.of(), findings.all());
     }
 
     private static boolean isOpenBook(Path file) {

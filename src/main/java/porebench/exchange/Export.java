@@ -18,6 +18,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import porebench.evidence.EvidenceReader;
 import porebench.exchange.photo.PhotoFiles;
+import porebench.exchange.schema.DataPackage;
 import porebench.exchange.sheet.FactorIssueFormat;
 import porebench.exchange.sheet.Format;
 import porebench.exchange.text.ExchangeException;
@@ -48,6 +49,7 @@ final class Export {
         AtomicLong written = new AtomicLong();
         Runnable told = () -> progress.at(Progress.Stage.WRITING, written.incrementAndGet(), most);
         CsvSheets.FORMATS.forEach(format -> files.put(format.fileName(), newest(book, ofBook(format, book), told)));
+        files.put(DataPackage.FILE, text(DataPackage.of(CsvSheets.FORMATS, book.isTraining())));
         Set<PhotoFile> photos = new LinkedHashSet<>();
         book.each(SheetPhoto.class, version -> photos.add(version.value().file()));
         files.putAll(PhotoFiles.contents(book, photos));
@@ -141,6 +143,10 @@ final class Export {
             taker.accept(format.columns().all());
             records.forEach(record -> format.write(record).forEach(taker));
         };
+    }
+
+    private static OutputFile.Content text(String text) {
+        return file -> file.write(text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static OutputFile.Content content(WrittenRows rows) {

@@ -2,6 +2,7 @@ package porebench.port;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.intake.SheetLook;
 import porebench.evidence.intake.SheetStyle;
@@ -113,6 +114,9 @@ public interface LabSheets {
      * @throws OpeningRefused with the place, if the folder holds no such files or they cannot be read
      */
     ChainSource readWhole(Path folder);
+
+    /** Returns what programs are told of the files, by the names of the files that say it: a table schema of each kind. */
+    Map<String, String> schemas();
 
     /**
      * Writes a trial sheet, whole or not at all.

@@ -146,6 +146,7 @@ class UsageTest {
                         "readings",
                         "import",
                         "export",
+                        "schema",
                         "restore",
                         "verify",
                         "backup",

@@ -27,7 +27,7 @@ class BadFileTest {
     private Path folder;
 
     private static Sheet<Trial> trials(byte[] bytes) {
-        return CsvSheets.one("t.csv", bytes, CsvSheets.TRIALS);
+        return CsvSheets.one("t.csv", bytes, SheetFormats.TRIALS);
     }
 
     @Test
@@ -251,14 +251,14 @@ class BadFileTest {
             byte[] other = bytes(TRIAL_HEADING.replace(",", separator), TRIAL.replace(",", separator));
             assertThat(found(trials(other))).containsExactly("1:0  csv.separator");
             assertThat(found(CsvText.records("r.csv", other))).containsExactly("1:0  csv.separator");
-            assertThat(found(CsvSheets.one("m.csv", bytes(MIX_HEADING.replace(",", separator)), CsvSheets.MIX_DESIGNS)))
+            assertThat(found(CsvSheets.one("m.csv", bytes(MIX_HEADING.replace(",", separator)), SheetFormats.MIX_DESIGNS)))
                     .containsExactly("1:0  csv.separator");
         }
     }
 
     @Test
     void saysThatAFileIsOfAnotherKindOrNone() {
-        assertThat(said(CsvSheets.one("m.csv", bytes(TRIAL_HEADING, TRIAL), CsvSheets.MIX_DESIGNS)))
+        assertThat(said(CsvSheets.one("m.csv", bytes(TRIAL_HEADING, TRIAL), SheetFormats.MIX_DESIGNS)))
                 .containsExactly(
                         "m.csv, line 1: This has the columns of trial-sheet.csv, but mix-design.csv was expected.");
         assertThat(found(trials(bytes(TRIAL)))).containsExactly("1:0  csv.heading-unknown");

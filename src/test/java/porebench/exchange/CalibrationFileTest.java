@@ -31,7 +31,7 @@ class CalibrationFileTest {
     private Path folder;
 
     private static Sheet<MeterCalibration> read(String... lines) {
-        return CsvSheets.one("c.csv", bytes(lines), CsvSheets.CALIBRATIONS);
+        return CsvSheets.one("c.csv", bytes(lines), SheetFormats.CALIBRATIONS);
     }
 
     private static String point(String withdrawn, String unit, String gauge) {

@@ -85,6 +85,6 @@ class CalibrationRoundTripTest {
                         Typed.of("10.50", unit),
                         new BigDecimal("62.0"))),
                 "");
-        assertThat(RoundTripTest.written(CsvSheets.CALIBRATIONS, column)).isEqualTo(column);
+        assertThat(RoundTripTest.written(SheetFormats.CALIBRATIONS, column)).isEqualTo(column);
     }
 }

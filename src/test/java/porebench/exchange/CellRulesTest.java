@@ -25,7 +25,7 @@ class CellRulesTest {
     private static final String SOURCES = "source_id,name,role,place,ledge,relative_density,absorption_pct,remarks";
 
     private static Sheet<Trial> trials(String row) {
-        return CsvSheets.one("t.csv", bytes(TRIAL_HEADING, row), CsvSheets.TRIALS);
+        return CsvSheets.one("t.csv", bytes(TRIAL_HEADING, row), SheetFormats.TRIALS);
     }
 
     @ParameterizedTest
@@ -122,7 +122,7 @@ class CellRulesTest {
     @Test
     void theMarkOfUtf8IsNoLetter() {
         byte[] only = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
-        assertThat(found(CsvSheets.one("t.csv", only, CsvSheets.TRIALS))).containsExactly("0:0  csv.empty");
+        assertThat(found(CsvSheets.one("t.csv", only, SheetFormats.TRIALS))).containsExactly("0:0  csv.empty");
     }
 
     /** Old files end their lines with a carriage return alone, and the last one may have none. */
@@ -132,7 +132,7 @@ class CellRulesTest {
         for (String last : new String[] {"", end}) {
             byte[] file = (TRIAL_HEADING + end + TRIAL + end + TRIAL.replace("T-1", "T-2") + last)
                     .getBytes(StandardCharsets.UTF_8);
-            Sheet<Trial> sheet = CsvSheets.one("t.csv", file, CsvSheets.TRIALS);
+            Sheet<Trial> sheet = CsvSheets.one("t.csv", file, SheetFormats.TRIALS);
             assertThat(sheet.problems()).isEmpty();
             assertThat(sheet.rows()).extracting(Sheet.Row::line).containsExactly(2, 3);
         }

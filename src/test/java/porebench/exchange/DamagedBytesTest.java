@@ -22,7 +22,7 @@ class DamagedBytesTest {
     /** Reads a file that an old program wrote in an alphabet of one byte a letter. */
     private static Sheet<Trial> latin(String... lines) {
         byte[] file = String.join("\n", lines).getBytes(StandardCharsets.ISO_8859_1);
-        return CsvSheets.one("t.csv", file, CsvSheets.TRIALS);
+        return CsvSheets.one("t.csv", file, SheetFormats.TRIALS);
     }
 
     @Test
@@ -55,13 +55,13 @@ class DamagedBytesTest {
                         TRIAL.replace("T-1", "T-2"),
                         TRIAL.replace("T-1", "T-3\"") + "1 in stone",
                         TRIAL.replace("T-1", "T-4")),
-                CsvSheets.TRIALS);
+                SheetFormats.TRIALS);
         assertThat(found(sheet)).containsExactly("2:0  csv.quote-runs-on", "4:0  csv.quote-never-closed");
         assertThat(sheet.values()).extracting(trial -> trial.id().text()).containsExactly("T-2", "T-4");
     }
 
     private static Sheet<MixDesign> mixes(String... lines) {
-        return CsvSheets.one("m.csv", bytes(lines), CsvSheets.MIX_DESIGNS);
+        return CsvSheets.one("m.csv", bytes(lines), SheetFormats.MIX_DESIGNS);
     }
 
     /** The line that is lost may have been a constituent of either. */
@@ -82,7 +82,7 @@ class DamagedBytesTest {
 
     @Test
     void aFileOfOneDamagedLineIsNotCalledEmptyAsWell() {
-        assertThat(found(CsvSheets.one("t.csv", bytes("\"trial_id"), CsvSheets.TRIALS)))
+        assertThat(found(CsvSheets.one("t.csv", bytes("\"trial_id"), SheetFormats.TRIALS)))
                 .containsExactly("1:0  csv.quote-never-closed");
     }
 }

@@ -74,8 +74,8 @@ class EquipmentFileTest {
     void everyKindReadsBackWithAndWithoutACalibration(EquipmentKind kind) throws IOException {
         Equipment plain = SampleEquipment.uncalibrated("E-1", kind, "0.10");
         Equipment calibrated = SampleEquipment.equipment("E-1", kind, "0.10", "0.20");
-        assertThat(RoundTripTest.written(CsvSheets.EQUIPMENT, plain)).isEqualTo(plain);
-        assertThat(RoundTripTest.written(CsvSheets.EQUIPMENT, calibrated)).isEqualTo(calibrated);
+        assertThat(RoundTripTest.written(SheetFormats.EQUIPMENT, plain)).isEqualTo(plain);
+        assertThat(RoundTripTest.written(SheetFormats.EQUIPMENT, calibrated)).isEqualTo(calibrated);
     }
 
     @ParameterizedTest

@@ -137,7 +137,7 @@ class EveryFormatTest {
         String text = text(format);
         String lastRow = text.substring(text.lastIndexOf("\r\n", text.length() - 3) + 2);
         // A reading may well be repeated; what is about a whole calibration, as its first row is, stands once.
-        String row = format == CsvSheets.CALIBRATIONS ? text.lines().toList().get(1) + "\r\n" : lastRow;
+        String row = format == SheetFormats.CALIBRATIONS ? text.lines().toList().get(1) + "\r\n" : lastRow;
         Sheet<? extends Kept> sheet = CsvSheets.one("f.csv", (text + row).getBytes(StandardCharsets.UTF_8), format);
         assertThat(codes(sheet))
                 .containsAnyOf(
@@ -255,8 +255,8 @@ class EveryFormatTest {
         Sheet<Kept> sheet = CsvSheets.records("f.csv", bytes);
         assertThat(CsvText.said(sheet)).doesNotContain("");
         CsvSheets.values("f.csv", bytes);
-        CsvSheets.one("f.csv", bytes, CsvSheets.MIX_DESIGNS);
-        CsvSheets.one("f.csv", bytes, CsvSheets.TRIALS);
+        CsvSheets.one("f.csv", bytes, SheetFormats.MIX_DESIGNS);
+        CsvSheets.one("f.csv", bytes, SheetFormats.TRIALS);
         return sheet;
     }
 }

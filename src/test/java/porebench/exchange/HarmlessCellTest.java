@@ -62,7 +62,7 @@ class HarmlessCellTest {
             }
             Source source = source(text.toString());
             StringWriter file = new StringWriter();
-            Export.write(CsvSheets.SOURCES, List.of(source), file);
+            Export.write(SheetFormats.SOURCES, List.of(source), file);
             Sheet<Kept> sheet = CsvSheets.records("sources.csv", file.toString().getBytes(StandardCharsets.UTF_8));
             assertThat(sheet.problems()).isEmpty();
             assertThat(sheet.values()).as("text %d: <%s>", i, text).containsExactly(source);
@@ -97,7 +97,7 @@ class HarmlessCellTest {
             @Override
             public void close() {}
         };
-        assertThatThrownBy(() -> Export.write(CsvSheets.SOURCES, List.of(source("x")), failsOnce))
+        assertThatThrownBy(() -> Export.write(SheetFormats.SOURCES, List.of(source("x")), failsOnce))
                 .isInstanceOf(IOException.class)
                 .hasMessage("No space left on device");
     }

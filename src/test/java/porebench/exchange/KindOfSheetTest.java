@@ -49,7 +49,7 @@ class KindOfSheetTest {
 
     @Test
     void ofASheetThatIsAskedForOneColumnIsEnough() {
-        Sheet<Trial> sheet = CsvSheets.one("t.csv", bytes("trial_id,what", "T-1,x"), CsvSheets.TRIALS);
+        Sheet<Trial> sheet = CsvSheets.one("t.csv", bytes("trial_id,what", "T-1,x"), SheetFormats.TRIALS);
         assertThat(found(sheet)).contains("1:0 mix_id csv.column-missing").doesNotContain("1:0  csv.heading-unknown");
     }
 
@@ -61,7 +61,7 @@ class KindOfSheetTest {
                 bytes(
                         CsvText.MIX_HEADING + ",moisture_pct",
                         "M-1,House mix,1.00,m3,5.5,Sand,fine,S-1,720.0,kg,ssd,1.2,4.0,2.64,0,4.5"),
-                CsvSheets.MIX_DESIGNS);
+                SheetFormats.MIX_DESIGNS);
         assertThat(found(sheet)).containsExactly("1:16 moisture_pct csv.column-twice");
         assertThat(sheet.rows()).isEmpty();
     }
@@ -78,9 +78,9 @@ class KindOfSheetTest {
                                 calibrations,
                                 "C-1,B-1,B,2026-03-02,R. Vane,routine,fill,3.450,0.720,11.207,kg,20.0,,",
                                 "N-1,B-1,B,2026-04-01,,repair,note,,,,,,,x"),
-                        CsvSheets.CALIBRATIONS)))
+                        SheetFormats.CALIBRATIONS)))
                 .isEmpty();
-        assertThat(found(CsvSheets.one("t.csv", bytes(TRIAL_HEADING + ",,", TRIAL + ",,"), CsvSheets.TRIALS)))
+        assertThat(found(CsvSheets.one("t.csv", bytes(TRIAL_HEADING + ",,", TRIAL + ",,"), SheetFormats.TRIALS)))
                 .isEmpty();
     }
 

@@ -45,11 +45,11 @@ class LostRowsTest {
     @ValueSource(ints = {0, 100, 9000, 90_000})
     void noRowIsLostSilently(int room) throws IOException {
         StringWriter whole = new StringWriter();
-        Export.write(CsvSheets.SOURCES, MANY, whole);
+        Export.write(SheetFormats.SOURCES, MANY, whole);
         assertThat(whole.toString().length()).isGreaterThan(room);
         assertThatExceptionOfType(IOException.class)
-                .isThrownBy(() -> Export.write(CsvSheets.SOURCES, MANY, new Full(room)))
+                .isThrownBy(() -> Export.write(SheetFormats.SOURCES, MANY, new Full(room)))
                 .withMessageContaining("No space left on device");
-        Export.write(CsvSheets.SOURCES, MANY, new Full(whole.toString().length()));
+        Export.write(SheetFormats.SOURCES, MANY, new Full(whole.toString().length()));
     }
 }

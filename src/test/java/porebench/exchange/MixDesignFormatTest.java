@@ -22,7 +22,7 @@ class MixDesignFormatTest {
     private static final String CEMENT = "M-1,,,,,Cement,cement,,340,kg,,,,3.15,";
 
     private static Sheet<MixDesign> mixes(String... lines) {
-        return CsvSheets.one("m.csv", bytes(lines), CsvSheets.MIX_DESIGNS);
+        return CsvSheets.one("m.csv", bytes(lines), SheetFormats.MIX_DESIGNS);
     }
 
     @Test

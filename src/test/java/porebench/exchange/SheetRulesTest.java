@@ -260,7 +260,7 @@ class SheetRulesTest {
         assertThat(CsvSheets.one(
                                 "c.csv",
                                 bytes(heading, fill, "C-1,,,,,,bowl,,,,,,yes", "C-1,,,,,,bowl,,,,,,no"),
-                                CsvSheets.CALIBRATIONS)
+                                SheetFormats.CALIBRATIONS)
                         .problems())
                 .extracting(Problem::code)
                 .contains("csv.row-twice");
@@ -268,7 +268,7 @@ class SheetRulesTest {
                         .map(word -> CsvSheets.one(
                                         "c.csv",
                                         bytes(heading, fill, "C-1,,,,,,bowl,,,,,," + word),
-                                        CsvSheets.CALIBRATIONS)
+                                        SheetFormats.CALIBRATIONS)
                                 .values()))
                 .allSatisfy(values -> assertThat(values)
                         .singleElement()

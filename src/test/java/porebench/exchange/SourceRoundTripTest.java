@@ -49,7 +49,7 @@ class SourceRoundTripTest {
                     Optional.of(step),
                     Optional.of(LocalDate.of(2026, 11, 9)),
                     Optional.of("Ledge 4, the old one, \"is\" worked out"));
-            assertThat(RoundTripTest.written(CsvSheets.SOURCES, full)).isEqualTo(full);
+            assertThat(RoundTripTest.written(SheetFormats.SOURCES, full)).isEqualTo(full);
         }
     }
 

@@ -11,6 +11,7 @@ import porebench.quantity.Pressure;
 import porebench.quantity.Typed;
 import porebench.record.MeterCalibration;
 import porebench.record.column.CalibrationColumns;
+import porebench.record.column.CellType;
 import porebench.record.column.Column;
 
 /** The columns of a calibration as {@code meter-calibration.csv} calls them; the masses of a row share their unit. */
@@ -48,6 +49,10 @@ final class FileColumns {
             CalibrationColumns.REASON,
             CalibrationColumns.ELEVATION,
             CalibrationColumns.REMARKS);
+
+    /** Says what a row states. */
+    static final Column<CalibrationRow, CalibrationRow> ROW =
+            Column.needed("row", CellType.choice(CalibrationRow.values(), CalibrationRow::symbol), row -> row);
 
     static final List<Column<MeterCalibration, ?>> OF_BOWL = List.of(
             BUOYANCY,

@@ -48,6 +48,23 @@ public final class MeterCalibrationFormat implements Format<MeterCalibration> {
     }
 
     @Override
+    public Stated stated() {
+        List<Column<?, ?>> ofRow = new ArrayList<>(List.of(CalibrationColumns.ID, FileColumns.ROW));
+        ofRow.addAll(FileColumns.OF_FILL);
+        ofRow.addAll(FileColumns.OF_BOWL);
+        ofRow.addAll(FileColumns.OF_DIAL);
+        ofRow.addAll(CalibrationColumns.OF_POINT.columns().all());
+        ofRow.addAll(FileColumns.OF_COLUMN);
+        return new Stated(
+                ofRow,
+                FileColumns.SHARED.stream()
+                        .skip(1)
+                        .<Column<?, ?>>map(column -> column)
+                        .toList(),
+                true);
+    }
+
+    @Override
     public List<Sheet.Row<MeterCalibration>> read(Table table) {
         List<Sheet.Row<MeterCalibration>> good = new ArrayList<>();
         for (RowGroup group : RowGroup.readAll(table, "calibration_id", SHARED)) {

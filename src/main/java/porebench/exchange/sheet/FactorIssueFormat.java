@@ -8,6 +8,7 @@ import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.record.FactorIssue;
 import porebench.record.FactorOrigin;
+import porebench.record.column.Column;
 import porebench.record.column.FactorIssueColumns;
 
 /**
@@ -49,6 +50,13 @@ public final class FactorIssueFormat implements Format.RowByRow<FactorIssue> {
         List<String> extra = new ArrayList<>(PLAIN.columns().extra());
         extra.add(CHANGED_SINCE);
         return new Headings(PLAIN.columns().needed(), extra);
+    }
+
+    @Override
+    public Stated stated() {
+        List<Column<?, ?>> ofRow = new ArrayList<>(PLAIN.stated().ofRow());
+        ofRow.add(Column.<FactorIssue>mark(CHANGED_SINCE, hasChangedGround::test));
+        return new Stated(ofRow, List.of(), false);
     }
 
     @Override

@@ -10,6 +10,8 @@ import porebench.exchange.text.HeadedRow;
 import porebench.exchange.text.Headings;
 import porebench.exchange.text.Table;
 import porebench.record.Kept;
+import porebench.record.column.Column;
+import porebench.record.column.Columns;
 
 /**
  * How one kind of record stands in a CSV file.
@@ -26,6 +28,44 @@ public interface Format<T extends Kept> {
     /** Returns the columns, in the order in which they are written. */
     Headings columns();
 
+    /** Returns the columns of the records, which say what may stand under each heading. */
+    Stated stated();
+
+    /** Returns the headings that together name a record, no two rows of a file having the same; none where rows share them. */
+    default List<String> key() {
+        return List.of();
+    }
+
+    /**
+     * What the rows of a file state.
+     *
+     * @param ofRow the columns that every row states
+     * @param ofFirst the columns that the first row of a record states, and its further rows may leave empty
+     * @param kinds whether rows are of several kinds, each with columns of its own, which are empty in the others
+     */
+    record Stated(List<Column<?, ?>> ofRow, List<Column<?, ?>> ofFirst, boolean kinds) {
+        public Stated {
+            ofRow = List.copyOf(ofRow);
+            ofFirst = List.copyOf(ofFirst);
+        }
+
+        /** What rows state that each state one record. */
+        static Stated of(Columns<?> columns) {
+            return new Stated(List.copyOf(columns.all()), List.of(), false);
+        }
+
+        /** What rows state of which the first states the whole, and each one of the several things it has. */
+        static Stated of(Column<?, ?> id, Columns<?> whole, Columns<?> part) {
+            List<Column<?, ?>> ofRow = new ArrayList<>(part.all());
+            ofRow.add(id);
+            List<Column<?, ?>> ofFirst = whole.all().stream()
+                    .filter(column -> column != id && column.type().partOf().isEmpty())
+                    .<Column<?, ?>>map(column -> column)
+                    .toList();
+            return new Stated(ofRow, ofFirst, false);
+        }
+    }
+
     /** Reads all records under a heading; what is wrong is noted in the table's findings. */
     List<Sheet.Row<T>> read(Table table);
 
@@ -39,6 +79,7 @@ public interface Format<T extends Kept> {
      */
     interface RowByRow<T extends Kept> extends Format<T> {
         /** Returns the columns that together name a record; none when a file can hold only one record. */
+        @Override
         List<String> key();
 
         /** Reads one record; empty, with the problems noted, when the row states none. */

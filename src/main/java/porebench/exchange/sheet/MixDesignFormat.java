@@ -41,6 +41,11 @@ public final class MixDesignFormat implements Format<MixDesign> {
     }
 
     @Override
+    public Stated stated() {
+        return Stated.of(MixColumns.ID, MixColumns.ALL, MixColumns.OF_CONSTITUENT);
+    }
+
+    @Override
     public List<Sheet.Row<MixDesign>> read(Table table) {
         List<Sheet.Row<MixDesign>> good = new ArrayList<>();
         for (RowGroup group : RowGroup.readAll(table, ID, SHARED)) {

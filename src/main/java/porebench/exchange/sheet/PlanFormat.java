@@ -39,6 +39,11 @@ public final class PlanFormat implements Format<TestPlan> {
     }
 
     @Override
+    public Stated stated() {
+        return Stated.of(PlanColumns.FROM, PlanColumns.ALL, PlanColumns.OF_ROW);
+    }
+
+    @Override
     public List<Sheet.Row<TestPlan>> read(Table table) {
         List<Sheet.Row<TestPlan>> good = new ArrayList<>();
         for (RowGroup group : RowGroup.readAll(table, FROM, List.of())) {

@@ -41,6 +41,11 @@ public final class ProfileFormat implements Format<LaboratoryProfile> {
     }
 
     @Override
+    public Stated stated() {
+        return Stated.of(ProfileColumns.ID, ProfileColumns.ALL, ProfileColumns.OF_FIGURE);
+    }
+
+    @Override
     public List<Sheet.Row<LaboratoryProfile>> read(Table table) {
         List<Sheet.Row<LaboratoryProfile>> good = new ArrayList<>();
         for (RowGroup group : RowGroup.readAll(table, "profile_id", SHARED)) {

@@ -29,6 +29,11 @@ public record RowFormat<T extends Kept>(Class<T> type, String fileName, Columns<
     }
 
     @Override
+    public Stated stated() {
+        return Stated.of(of);
+    }
+
+    @Override
     public Optional<T> read(HeadedRow entry) {
         Optional<T> value = of.read(SheetReader.of(entry));
         if (entry.isGood()) {

@@ -17,6 +17,7 @@ import porebench.exchange.text.Headings;
 import porebench.exchange.text.RowGroup;
 import porebench.exchange.text.Table;
 import porebench.record.KeptStudy;
+import porebench.record.column.CellType;
 import porebench.record.column.Column;
 import porebench.record.column.StudyColumns;
 import porebench.record.id.StudyId;
@@ -77,6 +78,14 @@ public final class StudyFormat implements Format<KeptStudy> {
     /** Returns the column of a layer, counted from 0; that of the value stands before them. */
     static String nameColumn(int layer) {
         return StudyColumns.OF_READING.all().get(layer + 1).heading();
+    }
+
+    @Override
+    public Stated stated() {
+        Stated whole = Stated.of(StudyColumns.ID, StudyColumns.ALL, StudyColumns.OF_READING);
+        List<Column<?, ?>> ofFirst = new ArrayList<>(whole.ofFirst());
+        ofFirst.add(Column.<KeptStudy, String>needed(LAYERS, CellType.said(), study -> layers(study)));
+        return new Stated(whole.ofRow(), ofFirst, false);
     }
 
     @Override
@@ -144,7 +153,7 @@ public final class StudyFormat implements Format<KeptStudy> {
 
     @Override
     public List<List<String>> write(KeptStudy study) {
-        String layers = study.layers().stream().map(Escapes::written).collect(Collectors.joining(";"));
+        String layers = layers(study);
         return study.readings().stream()
                 .map(reading -> {
                     SheetCells cells = SheetCells.ofWhole(StudyColumns.ALL, study);
@@ -153,5 +162,9 @@ public final class StudyFormat implements Format<KeptStudy> {
                     return cells.under(COLUMNS.all());
                 })
                 .toList();
+    }
+
+    private static String layers(KeptStudy study) {
+        return study.layers().stream().map(Escapes::written).collect(Collectors.joining(";"));
     }
 }
