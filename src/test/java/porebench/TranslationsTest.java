@@ -159,9 +159,11 @@ class TranslationsTest {
     @MethodSource("ofSpain")
     void ofSpainThereIsOnlyWhatItSaysOtherwise(Translation translation) {
         Map<String, String> americas = new Translation(translation.english(), "es").texts();
-        assertThat(americas.keySet()).containsAll(translation.texts().keySet());
+        assertThat(americas.keySet())
+                .as("%s: porebench.SpainTexts writes it anew", translation)
+                .containsAll(translation.texts().keySet());
         translation.texts().forEach((key, text) -> assertThat(text)
-                .as("%s in %s", key, translation)
+                .as("%s in %s, which porebench.SpainTexts writes anew", key, translation)
                 .isNotEqualTo(americas.get(key)));
     }
 

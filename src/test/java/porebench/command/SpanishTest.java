@@ -26,7 +26,7 @@ class SpanishTest {
     @BeforeEach
     void open() {
         english = new Terminal(folder);
-        spanish = english.in(Locale.forLanguageTag("es-ES"));
+        spanish = english.in(Locale.forLanguageTag("es"));
     }
 
     @Test
@@ -60,6 +60,15 @@ class SpanishTest {
     }
 
     @Test
+    void inSpainItIsSaidWithTheWordsOfSpain() {
+        Terminal spain = english.in(Locale.forLanguageTag("es-ES"));
+        assertThat(spain.run("sample", "--help").out())
+                .contains("Uso: porebench sample", "La dosificación.")
+                .doesNotContain("mezcla");
+        assertThat(spain.run("air", "--reading", "5.4", "--factor", "0.3").out()).contains("5,4  % de aire");
+    }
+
+    @Test
     void theHelpIsSpanishAndItsOptionsAreTheSame() {
         Said said = spanish.run("sample", "--help");
         assertThat(said.out())
@@ -72,7 +81,7 @@ class SpanishTest {
         assertThat(spanish.run("demo", "--book", book.toString()).out())
                 .contains("Libro de laboratorio de demostración escrito en", "Fuentes ");
         assertThat(spanish.on("2026-11-25")
-                        .in(Locale.forLanguageTag("es-ES"))
+                        .in(Locale.forLanguageTag("es"))
                         .run("register", "--book", book.toString())
                         .out())
                 .contains("vencido", "Vigente hasta", "La fuente S-09 cambió después de emitir el factor");

@@ -116,7 +116,7 @@ public final class PhoneFile {
                 .text("state", card.isMarked() ? card.state().symbol() : "")
                 .text("head", card.head().printed() + " / " + card.head().entries())
                 .text("text", CardText.of(card, CardWords.in(PaperLanguage.of(locale))))
-                .group("words", words())
+                .group("words", words(locale))
                 .toString();
     }
 
@@ -142,10 +142,13 @@ public final class PhoneFile {
         return number.map(BigDecimal::toPlainString).orElse("0");
     }
 
-    private static Json words() {
+    /** Returns the words of all languages; Spanish as in the country of whoever asks for the page. */
+    private static Json words(Locale locale) {
         Json all = new Json();
         for (String language : FieldHandout.LANGUAGES) {
-            Texts texts = Texts.of("porebench.print.phone", Locale.forLanguageTag(language));
+            Texts texts = Texts.of(
+                    "porebench.print.phone",
+                    language.equals(locale.getLanguage()) ? locale : Locale.forLanguageTag(language));
             Json words = new Json();
             new TreeSet<>(texts.keys()).forEach(key -> words.text(key, texts.get(key, "{0}", "{1}", "{2}")));
             all.group(language, words);

@@ -122,7 +122,7 @@ class PastedReadingsTest {
         assertThat(reading(sheet, 0).gaugePercent()).hasToString("5.4");
         assertThat(reading(sheet, 0).recordId()).isEqualTo("HG-104/20261124T0905-camión-12-a");
         Sheet<Kept> headed = PastedReadings.of(
-                spanish.model().entry(), "filas", "Mezcla\tHora\tLectura\nHG-104\t2026-11-24 09:05\t5,4");
+                spanish.model().entry(), "filas", "Dosificación\tHora\tLectura\nHG-104\t2026-11-24 09:05\t5,4");
         assertThat(reading(headed, 0).gaugePercent()).hasToString("5.4");
     }
 }

@@ -33,7 +33,7 @@ class CardAlarmsTest {
     private static final LocalDate DAY = SampleCards.PRINTED.toLocalDate();
     private static final LocalDateTime NOW = DAY.plusDays(10).atTime(12, 0);
     private static final ProblemText ENGLISH = ProblemText.in(Locale.ENGLISH);
-    private static final ProblemText SPANISH = ProblemText.in(Locale.forLanguageTag("es-ES"));
+    private static final ProblemText SPANISH = ProblemText.in(Locale.forLanguageTag("es"));
 
     private static RegisterRow row(String mix, FactorState state, List<Problem> missing) {
         return new RegisterRow(

@@ -41,10 +41,10 @@ class PlanTextTest {
                 OptionalDouble.of(0.125),
                 0,
                 OptionalDouble.of(0.0225));
-        assertThat(PlanText.in(Locale.forLanguageTag("es-ES")).say(risk))
+        assertThat(PlanText.in(Locale.forLanguageTag("es")).say(risk))
                 .isEqualTo(
                         "Probablemente 1,8 de 80 cargas por semana mal juzgadas: error 0,12 % de aire, lo que difieren aquí las determinaciones.");
-        assertThat(PlanText.in(Locale.forLanguageTag("es-ES")).say(Need.NO_MORE))
+        assertThat(PlanText.in(Locale.forLanguageTag("es")).say(Need.NO_MORE))
                 .isEqualTo("ya no necesita ensayo");
     }
 

@@ -52,6 +52,16 @@ class PhoneFileTest {
     }
 
     @Test
+    void inSpainThePageHasTheWordsOfSpain() {
+        String spain = file(Cards.usual(), Locale.forLanguageTag("es-ES"));
+        assertThat(spain).contains("G vale solo para esta dosificación").doesNotContain("concreto");
+        assertThat(file(Cards.usual(), Locale.forLanguageTag("es-MX")))
+                .contains("G vale solo para esta mezcla")
+                .contains("37.5 mm (1 1/2 pulg")
+                .doesNotContain("hormigón");
+    }
+
+    @Test
     void aLanguageThatThePageLacksBeginsInEnglish() {
         assertThat(data(file(Cards.usual(), Locale.forLanguageTag("es-MX")))).containsEntry("language", "es");
         assertThat(data(file(Cards.usual(), Locale.JAPAN))).containsEntry("language", "en");
