@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.form.Commands;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.WrappedText;
 import porebench.method.Texts;
 import porebench.port.DataTable;
@@ -143,7 +144,10 @@ public final class PlotPanel {
     private void save() {
         Optional<OutputFile> file = tools.asker()
                 .fileToWrite(
-                        panel, texts.get("plot.save.title"), words.fileName().get(), kinds());
+                        panel,
+                        texts.get("plot.save.title"),
+                        FileNames.dated(words.fileName().get(), tools.today()),
+                        kinds());
         file.ifPresent(this::write);
     }
 

@@ -178,6 +178,12 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
                 this, compared(), this::partWords, this::partNames, history().saved(), typed(newest.value()), draft());
     }
 
+    /** Returns two records side by side, as they would be typed: a line where they differ says them as theirs and yours. */
+    public final TwoVersions sideBySide(T one, T other) {
+        return new TwoVersions(
+                this, compared(), this::partWords, this::partNames, typed(one), typed(one), typed(other));
+    }
+
     /** Returns the columns in which two versions are compared, as they stand in the form. */
     protected List<? extends Column<?, ?>> compared() {
         return columns.all();

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import porebench.chart.factor.BudgetBars;
 import porebench.desk.DeskModel;
 import porebench.desk.QuotedUncertainty;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.WorkedOut;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
@@ -220,7 +221,7 @@ final class BudgetModel {
     /** Returns the name a picture of the plot is saved under unless the person says otherwise. */
     String pictureName() {
         String id = chosen.map(DeterminationId::text).orElse("");
-        return id.replaceAll("[^A-Za-z0-9._-]", "-") + "-budget.png";
+        return FileNames.part(id) + "-budget.png";
     }
 
     /** Returns which determination of which mix a picture of the plot shows. */

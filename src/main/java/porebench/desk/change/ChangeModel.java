@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import porebench.chart.change.DifferenceShown;
 import porebench.desk.DeskModel;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.WorkedOut;
 import porebench.evidence.Evidence;
 import porebench.evidence.LaboratoryScatter;
@@ -174,6 +175,6 @@ final class ChangeModel {
 
     /** Returns the name a picture of a plot is saved under unless the person says otherwise. */
     String pictureName(String kind) {
-        return subject().replaceAll("[^A-Za-z0-9._-]", "-") + "-" + kind + ".png";
+        return FileNames.part(subject()) + "-" + kind + ".png";
     }
 }

@@ -17,6 +17,7 @@ import porebench.desk.RecallOffer;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.custody.TextCheckDialog;
 import porebench.desk.form.Commands;
+import porebench.desk.form.FileNames;
 import porebench.evidence.custody.HeldCard;
 import porebench.evidence.issue.GroupIssuing;
 import porebench.evidence.issue.Issuing;
@@ -335,10 +336,11 @@ final class FactorActions {
     }
 
     private String fileName(String key, CardHandout.Wish wish) {
-        return texts.get(
+        String name = texts.get(
                 key,
-                wish.mixId().text().replaceAll("[^A-Za-z0-9-]", "_"),
+                FileNames.part(wish.mixId().text()),
                 Integer.toString(wish.revision().orElseThrow()));
+        return FileNames.dated(name, desk.tools().today());
     }
 
     private CardHandout handout() {

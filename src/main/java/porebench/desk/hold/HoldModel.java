@@ -8,6 +8,7 @@ import porebench.chart.hold.HoldPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.Reading;
+import porebench.desk.form.FileNames;
 import porebench.evidence.hold.HoldText;
 import porebench.evidence.hold.MixHold;
 import porebench.method.Answer;
@@ -185,6 +186,6 @@ final class HoldModel {
 
     /** Returns the name a picture of the plot is saved under unless the person says otherwise. */
     String pictureName() {
-        return subject().replaceAll("[^A-Za-z0-9._-]", "-") + "-hold.png";
+        return FileNames.part(subject()) + "-hold.png";
     }
 }

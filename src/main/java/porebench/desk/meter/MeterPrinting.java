@@ -11,6 +11,7 @@ import porebench.desk.DeskModel;
 import porebench.desk.Question;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
+import porebench.desk.form.FileNames;
 import porebench.evidence.MeterStory;
 import porebench.evidence.paper.CalibrationForm;
 import porebench.evidence.paper.CalibrationRecord;
@@ -91,8 +92,8 @@ final class MeterPrinting {
                 fileName(name -> texts.get("paper.form.file", name), meter.id().text()));
     }
 
-    private static String fileName(Function<String, String> naming, String id) {
-        return naming.apply(id.replaceAll("[^\\p{L}\\p{N}_.-]", "-"));
+    private String fileName(Function<String, String> naming, String id) {
+        return FileNames.dated(naming.apply(FileNames.part(id)), desk.tools().today());
     }
 
     private void print(Leaf leaf) {

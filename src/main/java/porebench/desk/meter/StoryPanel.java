@@ -17,6 +17,7 @@ import porebench.desk.PlotPanel;
 import porebench.desk.StateMark;
 import porebench.desk.form.Choices;
 import porebench.desk.form.Commands;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.TallPanel;
@@ -122,7 +123,7 @@ final class StoryPanel {
     private String pictureName(String plot) {
         String meter =
                 model.story().map(known -> known.meter().value().id().text()).orElse("");
-        return meter.replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-" + plot + ".png";
+        return FileNames.part(meter) + "-" + plot + ".png";
     }
 
     /** Looks at a calibration, and brings its row into sight. */

@@ -39,6 +39,7 @@ final class MixModel extends RecordDraft<MixDesign> {
     private List<Profile> profiles = List.of();
     private Optional<MixId> shown = Optional.empty();
     private boolean begun;
+    private Optional<String> copied = Optional.empty();
     private MixReading reading;
 
     MixModel(DeskModel desk) {
@@ -214,6 +215,36 @@ final class MixModel extends RecordDraft<MixDesign> {
         begun = true;
         shown = Optional.empty();
         turnTo(nameOf(shown), Optional.empty(), blank());
+    }
+
+    /** Returns whether a new mix design was begun and is not saved. */
+    boolean isOneBegun() {
+        return desk().unsaved().find(nameOf(Optional.empty())).isPresent();
+    }
+
+    /**
+     * Begins a new mix design with what the lab book says of the one on view, but for its name; nothing that was done with that
+     * mix is taken along. One that was begun and not saved is dropped.
+     */
+    void beginCopy() {
+        Version<MixDesign> from = base().orElseThrow();
+        desk().unsaved().drop(nameOf(Optional.empty()));
+        begun = true;
+        shown = Optional.empty();
+        turnTo(nameOf(shown), Optional.empty(), typed(from.value()).with(MixColumns.ID, ""));
+        copied = Optional.of(texts().get(
+                "copy.why", from.value().id().text(), Integer.toString(from.number())));
+    }
+
+    @Override
+    protected void restart(Optional<Version<MixDesign>> from, TypedDraft draft) {
+        copied = Optional.empty();
+        super.restart(from, draft);
+    }
+
+    /** Returns of which mix a new one is a copy, in words; empty where it is none, or that is not known any more. */
+    Optional<String> copied() {
+        return copied;
     }
 
     /** Drops the draft and shows what the lab book says. */

@@ -28,6 +28,8 @@ public final class MixPage implements Screen {
     private final Action save;
     private final Action revert;
     private final Action readings;
+    private final Action copy;
+    private final Action compare;
 
     public MixPage(DeskModel desk) {
         this(desk, mix -> {});
@@ -48,7 +50,9 @@ public final class MixPage implements Screen {
         readings =
                 Commands.of(texts.get("action.readings"), () -> desk.selected().ifPresent(openReadings));
         newer = new NewerVersion<>(model, this::component);
-        panel = new MixPanel(model, newer, begin, save, revert, readings);
+        copy = Commands.of(texts.get("action.copy"), this::copy);
+        compare = Commands.of(texts.get("action.compare"), this::compare);
+        panel = new MixPanel(model, newer, begin, List.of(save, revert, readings, copy, compare));
         model.history().onChange(this::refresh);
         desk.onChange(() -> {
             model.followDesk();
@@ -66,6 +70,8 @@ public final class MixPage implements Screen {
         save.setEnabled(model.history().isChanged());
         revert.setEnabled(model.history().isChanged() || model.isNew());
         readings.setEnabled(desk.selected().isPresent());
+        copy.setEnabled(model.base().isPresent());
+        compare.setEnabled(model.base().isPresent() && desk.rows().size() > 1);
         panel.refresh();
     }
 
@@ -75,6 +81,29 @@ public final class MixPage implements Screen {
         model.begin();
         desk.selectNone();
         panel.focusFirst();
+    }
+
+    /** Begins a new mix design as a copy of the one on view; one that was begun and not saved is dropped only by a yes. */
+    private void copy() {
+        panel.finishTyping();
+        boolean goesOn = !model.isOneBegun()
+                || desk.tools()
+                        .asker()
+                        .confirm(
+                                component(),
+                                texts.get("copy.title"),
+                                texts.get("copy.drops"),
+                                texts.get("copy.go-on"));
+        if (goesOn) {
+            model.beginCopy();
+            desk.selectNone();
+            refresh();
+            panel.focusFirst();
+        }
+    }
+
+    private void compare() {
+        model.base().ifPresent(version -> new MixBesideDialog(model, version).show(component()));
     }
 
     @Override
@@ -121,7 +150,7 @@ public final class MixPage implements Screen {
         }
         String id = model.reading().mix().orElseThrow().id().text();
         Optional<String> why = model.base().isEmpty()
-                ? Optional.of(texts.get("save.new.why"))
+                ? Optional.of(model.copied().orElse(texts.get("save.new.why")))
                 : asker.reason(
                         component(),
                         texts.get("save.reason.title", id),

@@ -51,7 +51,7 @@ final class MixPanel {
     private final Action moveUp;
     private final Action moveDown;
 
-    MixPanel(MixModel model, NewerVersion<MixDesign> newer, Action begin, Action save, Action revert, Action readings) {
+    MixPanel(MixModel model, NewerVersion<MixDesign> newer, Action begin, List<Action> acts) {
         this.desk = model.desk();
         this.model = model;
         this.newer = newer;
@@ -90,7 +90,7 @@ final class MixPanel {
         table.table().on("alt DOWN", moveDown);
         cards.setName("mix");
         cards.add(empty(begin), EMPTY);
-        cards.add(design(save, revert, readings), DESIGN);
+        cards.add(design(acts), DESIGN);
     }
 
     JComponent component() {
@@ -104,15 +104,18 @@ final class MixPanel {
         return panel;
     }
 
-    private JScrollPane design(Action save, Action revert, Action readings) {
+    /** Lays the page out; the acts are those that save, drop, lead to the readings, copy and compare. */
+    private JScrollPane design(List<Action> acts) {
         TallPanel page =
                 new TallPanel(new MigLayout("insets 20 24 24 24, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill]"));
         JPanel head = new JPanel(new MigLayout("insets 0, fillx, wrap 4, gapy 4", "[grow,fill]16[]8[]8[]"));
         head.add(heading, "wmin 0");
-        head.add(Commands.button("mix.readings", readings), "aligny top");
-        head.add(Commands.button("mix.revert", revert), "aligny top");
-        head.add(newer.button("mix.save", save), "aligny top");
-        head.add(standing, "span 4, wmin 0");
+        head.add(Commands.button("mix.readings", acts.get(2)), "aligny top");
+        head.add(Commands.button("mix.revert", acts.get(1)), "aligny top");
+        head.add(newer.button("mix.save", acts.get(0)), "aligny top");
+        head.add(standing, "wmin 0");
+        head.add(Commands.button("mix.copy", acts.get(3)), "skip 1, aligny top");
+        head.add(Commands.button("mix.compare", acts.get(4)), "aligny top");
         page.add(head);
         page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);
         JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,340::760]20[pref!]push", "[top]"));
@@ -232,7 +235,9 @@ final class MixPanel {
                         Integer.toString(version.number()),
                         version.stamp().who(),
                         Days.show(version.stamp().at(), desk.tools().zone())))
-                .orElseGet(() -> texts.get("state.new"));
+                .orElseGet(() -> model.copied()
+                        .map(from -> from + ". " + texts.get("state.new"))
+                        .orElse(texts.get("state.new")));
         boolean changed = model.base().isPresent() && model.history().isChanged();
         String other = newer.words();
         standing.setText(!other.isEmpty() ? other : changed ? saved + " " + texts.get("state.changed") : saved);

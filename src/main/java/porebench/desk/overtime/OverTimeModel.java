@@ -14,6 +14,7 @@ import porebench.chart.control.ControlPlot;
 import porebench.desk.DeskModel;
 import porebench.desk.form.Days;
 import porebench.desk.form.DraftModel;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.Evidence;
 import porebench.evidence.FactorHistory;
@@ -314,7 +315,7 @@ final class OverTimeModel extends DraftModel {
 
     /** Returns the name a picture is saved under unless the person says otherwise. */
     String pictureName() {
-        return wishes.id().replaceAll("[^\\p{L}\\p{N}_.-]", "-") + "-over-time.png";
+        return FileNames.part(wishes.id()) + "-over-time.png";
     }
 
     void onChange(Runnable listener) {

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.form.DraftModel;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.TypedDraft;
 import porebench.desk.form.UnitSystem;
 import porebench.evidence.Evidence;
@@ -368,6 +369,6 @@ final class SampleModel extends DraftModel {
     /** Returns a name for the sheet's file that every file system takes. */
     String sheetFileName() {
         String id = mix.map(version -> version.value().id().text()).orElse("");
-        return texts().get("sheet.file", id.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
+        return FileNames.dated(texts().get("sheet.file", FileNames.part(id)), desk.tools().today());
     }
 }

@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import porebench.desk.DeskModel;
 import porebench.desk.form.DraftModel;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.TypedDraft;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.standing.LaboratoryStanding;
@@ -352,7 +353,7 @@ final class StudyModel extends DraftModel {
     /** Returns the name offered for the picture of a plot. */
     String pictureName(String plot) {
         String subject = opened().flatMap(Opened::kept)
-                .map(version -> version.value().recordId().replaceAll("[^\\p{L}\\p{N}_.-]", "-"))
+                .map(version -> FileNames.part(version.value().recordId()))
                 .orElse(fileName(kind()));
         return subject + "-" + plot + ".png";
     }

@@ -11,6 +11,7 @@ import porebench.chart.look.TrialPoint;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.TrialPoints;
+import porebench.desk.form.FileNames;
 import porebench.evidence.Evidence;
 import porebench.evidence.JudgedDetermination;
 import porebench.evidence.JudgedTrial;
@@ -289,7 +290,7 @@ final class VariabilityModel {
     /** Returns the name a picture of a plot is saved under unless the person says otherwise. */
     String pictureName(String kind) {
         String id = desk.selected().map(MixId::text).orElse("");
-        return id.replaceAll("[^A-Za-z0-9._-]", "-") + "-" + kind + ".png";
+        return FileNames.part(id) + "-" + kind + ".png";
     }
 
     /** Calls back after every change of what the page shows. */

@@ -46,7 +46,7 @@ public final class CopyButton {
     }
 
     /** Shows something to read, with a button that copies its words; Enter and Escape close it. */
-    static void read(
+    public static void read(
             @Nullable Component over, String title, JComponent content, Supplier<String> words, Texts texts) {
         AskDialog dialog = new AskDialog(over, title, content);
         on(dialog, texts, words);

@@ -32,6 +32,7 @@ import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
 import porebench.desk.form.EnterOrder;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.Form;
 import porebench.desk.form.TwoVersions;
 import porebench.desk.form.Typing;
@@ -258,7 +259,7 @@ public final class SwingAsker implements Asker {
             Consumer<JFileChooser> dressing) {
         JFileChooser chooser = chooser(over, title);
         dressing.accept(chooser);
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), FileNames.safe(suggestedName)));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = naming.apply(chooser);
             boolean isThere = Files.exists(file);
@@ -280,7 +281,7 @@ public final class SwingAsker implements Asker {
     public Optional<Path> newFile(JComponent over, String title, String suggestedName) {
         JFileChooser chooser = chooser(over, title);
         KindsOfFile.name(chooser, suggestedName, texts);
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), FileNames.safe(suggestedName)));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
             // A file that is there is not read: it may be a lab book that is open here, whose locks would be lost.
@@ -301,7 +302,7 @@ public final class SwingAsker implements Asker {
             JComponent over, String title, String suggestedName, Function<Path, String> ifThere, String actionName) {
         JFileChooser chooser = chooser(over, title);
         KindsOfFile.name(chooser, suggestedName, texts);
-        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggestedName));
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), FileNames.safe(suggestedName)));
         while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
             Path file = withExtensionOf(suggestedName, chooser.getSelectedFile().toPath());
             if (!Files.exists(file) || confirm(over, title, ifThere.apply(file), actionName)) {
