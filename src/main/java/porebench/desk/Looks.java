@@ -19,7 +19,7 @@ public final class Looks {
         return new ChartLook(
                 colour("Porebench.box", "Panel.background"),
                 colour("Label.foreground", "Label.foreground"),
-                colour("Component.borderColor", "Label.foreground"),
+                colour("Porebench.line", "Label.foreground"),
                 of(TrialPoint.State.COUNTED),
                 of(TrialPoint.State.STRUCK),
                 of(TrialPoint.State.VOID),

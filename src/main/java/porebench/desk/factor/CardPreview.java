@@ -99,12 +99,12 @@ final class CardPreview extends JComponent {
         int height = (int) Math.round(picture.getHeight() * fit);
         int x = (getWidth() - width) / 2;
         g.drawImage(picture, x, 1, width, height, null);
-        g.setColor(UIManager.getColor("Component.borderColor"));
+        g.setColor(UIManager.getColor("Porebench.line"));
         g.drawRect(x - 1, 0, width + 1, height + 1);
     }
 
     private void paintFrame(Graphics2D g) {
-        g.setColor(UIManager.getColor("Component.borderColor"));
+        g.setColor(UIManager.getColor("Porebench.line"));
         g.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, 12, 12);
     }
 }
