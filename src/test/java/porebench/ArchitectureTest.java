@@ -246,6 +246,10 @@ class ArchitectureTest {
             "net.miginfocom..");
 
     @ArchTest
+    static final ArchRule commonmarkOnlyInTheManual =
+            only("desk.manual", "one place shows the manual", "org.commonmark..");
+
+    @ArchTest
     static final ArchRule swingOnlyInDeskAndChart = noClasses()
             .that()
             .resideOutsideOfPackages("porebench.desk..", "porebench.chart..")
@@ -303,6 +307,7 @@ class ArchitectureTest {
                     "com.fazecast.jSerialComm..",
                     "com.google.zxing..",
                     "com.fasterxml.jackson.core..",
+                    "org.commonmark..",
                     "com.formdev..",
                     "net.miginfocom.."))
             .because("a library that only came along with another one may leave with it; DEVELOPERS.md lists ours");

@@ -13,12 +13,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import porebench.command.reply.Machine;
 import porebench.command.reply.Ports;
 import porebench.exchange.CsvSheets;
+import porebench.exchange.DemoLaboratory;
 import porebench.exchange.DemoYear;
+import porebench.port.DemoBook;
 import porebench.port.LabBookShelf;
 import porebench.print.PdfPress;
 import porebench.store.SqliteShelf;
@@ -30,29 +33,37 @@ public final class Terminal {
     private final Path folder;
     private final Clock clock;
     private final Locale locale;
+    private final Supplier<? extends DemoBook> demo;
 
     public Terminal(Path folder) {
         this(folder, CLOCK);
     }
 
     public Terminal(Path folder, Clock clock) {
-        this(folder, clock, Locale.ENGLISH);
+        this(folder, clock, Locale.ENGLISH, DemoYear::new);
     }
 
-    private Terminal(Path folder, Clock clock, Locale locale) {
+    private Terminal(Path folder, Clock clock, Locale locale, Supplier<? extends DemoBook> demo) {
         this.folder = folder;
         this.clock = clock;
         this.locale = locale;
+        this.demo = demo;
+    }
+
+    /** Returns a terminal with the whole demo laboratory of the product, where the others have its first year. */
+    public Terminal withTheWholeDemo() {
+        return new Terminal(folder, clock, locale, DemoLaboratory::new);
     }
 
     /** Returns a terminal on a machine of another language. */
     public Terminal in(Locale other) {
-        return new Terminal(folder, clock, other);
+        return new Terminal(folder, clock, other, demo);
     }
 
     /** Returns a terminal on another day. */
     public Terminal on(String day) {
-        return new Terminal(folder, Clock.fixed(Instant.parse(day + "T09:30:00Z"), ZoneOffset.UTC));
+        return new Terminal(
+                folder, Clock.fixed(Instant.parse(day + "T09:30:00Z"), ZoneOffset.UTC), Locale.ENGLISH, demo);
     }
 
     /** What a command said, and its exit status. */
@@ -128,6 +139,6 @@ public final class Terminal {
                 CsvSheets::new,
                 () -> new SqliteShelf(clock),
                 () -> new PdfPress("Porebench", clock, ZoneOffset.UTC),
-                DemoYear::new);
+                demo);
     }
 }

@@ -256,8 +256,12 @@ final class FrameMenus {
     private JMenu helpMenu(LogDialog log) {
         JMenu menu = menu("menu.help");
         About about = new About(texts);
+        ManualDoor manual = new ManualDoor(window);
+        add(menu, "menu.manual.here", "F1", manual::openHere);
+        add(menu, "menu.manual", null, manual::open);
+        menu.addSeparator();
         addForBook(menu, "menu.first-steps", null, window::openFirstSteps);
-        add(menu, "menu.steps", "F1", () -> about.showSteps(window.content()));
+        add(menu, "menu.steps", null, () -> about.showSteps(window.content()));
         add(menu, "menu.keys", "ctrl F1", () -> about.showKeys(window.content()));
         add(menu, "menu.words", null, () -> about.showWords(window.content()));
         menu.addSeparator();

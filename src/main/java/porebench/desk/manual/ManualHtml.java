@@ -1,0 +1,85 @@
+package porebench.desk.manual;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.commonmark.Extension;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.Heading;
+import org.commonmark.node.Image;
+import org.commonmark.node.Node;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.NodeRenderer;
+import org.commonmark.renderer.html.HtmlNodeRendererContext;
+import org.commonmark.renderer.html.HtmlRenderer;
+import org.commonmark.renderer.html.HtmlWriter;
+import org.commonmark.renderer.text.TextContentRenderer;
+
+/** Turns a page of the manual into HTML: headings can be linked to, tables have no borders of their own, pictures fit the page. */
+final class ManualHtml {
+    static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
+    static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
+
+    private static final TextContentRenderer TEXT = TextContentRenderer.builder().build();
+
+    private ManualHtml() {}
+
+    /**
+     * Returns a page as HTML.
+     *
+     * @param note what is said above the page, such as that it is not in the reader's language; blank for nothing
+     * @param pictureWidth how wide pictures are, in pixels
+     */
+    static String of(ManualPage page, String note, int pictureWidth) {
+        HtmlRenderer renderer = HtmlRenderer.builder()
+                .extensions(EXTENSIONS)
+                .attributeProviderFactory(context -> (node, tag, attributes) -> attribute(node, attributes, pictureWidth))
+                .nodeRendererFactory(Headings::new)
+                .build();
+        String above = note.isEmpty() ? "" : "<p class=\"note\">" + note + "</p>";
+        return "<html><body>" + above + renderer.render(PARSER.parse(page.markdown())) + "</body></html>";
+    }
+
+    private static void attribute(Node node, Map<String, String> attributes, int pictureWidth) {
+        if (node instanceof TableBlock) {
+            attributes.putAll(Map.of("cellspacing", "0", "cellpadding", "5", "border", "0"));
+        } else if (node instanceof Image) {
+            attributes.put("width", Integer.toString(pictureWidth));
+        }
+    }
+
+    /** Writes headings with a name before them. */
+    private static final class Headings implements NodeRenderer {
+        private final HtmlNodeRendererContext context;
+        private final HtmlWriter writer;
+        private final Map<String, Integer> seen = new HashMap<>();
+
+        Headings(HtmlNodeRendererContext context) {
+            this.context = context;
+            this.writer = context.getWriter();
+        }
+
+        @Override
+        public Set<Class<? extends Node>> getNodeTypes() {
+            return Set.of(Heading.class);
+        }
+
+        @Override
+        public void render(Node node) {
+            int level = ((Heading) node).getLevel();
+            String anchor = MarkdownText.anchor(TEXT.render(node));
+            int times = seen.merge(anchor, 1, Integer::sum);
+            writer.line();
+            writer.tag("h" + level);
+            writer.tag("a", Map.of("name", times == 1 ? anchor : anchor + "-" + (times - 1)));
+            writer.tag("/a");
+            for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
+                context.render(child);
+            }
+            writer.tag("/h" + level);
+            writer.line();
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Tests that hold the manual against the program. */
+package porebench.manual;
