@@ -25,14 +25,13 @@ import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
 import porebench.evidence.paper.TrialSheet;
+import porebench.method.Languages;
 import porebench.method.MeterType;
 import porebench.port.Paper;
 
 /** Nothing on a page is cut off or overprinted, whatever the names and figures are. */
 class PageGeometryTest {
     private static final double POINTS_PER_MILLIMETRE = 72 / 25.4;
-
-    private static final Locale SPANISH = Locale.forLanguageTag("es-ES");
 
     static Stream<Arguments> pages() {
         List<Arguments> pages = new ArrayList<>();
@@ -124,17 +123,13 @@ class PageGeometryTest {
 
     @ParameterizedTest
     @MethodSource("pages")
-    void everythingStandsInsideTheMargins(Printed what, Paper paper, double margin) {
+    void everythingStandsInsideTheMarginsAndNoTwoTextsOverlapInAnyLanguage(Printed what, Paper paper, double margin) {
         boolean lies = what instanceof RegisterList || what instanceof FieldList;
-        assertInside(Presses.pdf(what, paper, Locale.ENGLISH), paper, margin, lies);
-        assertInside(Presses.pdf(what, paper, SPANISH), paper, margin, lies);
-    }
-
-    @ParameterizedTest
-    @MethodSource("pages")
-    void noTwoTextsOverlap(Printed what, Paper paper) {
-        assertApart(Presses.pdf(what, paper, Locale.GERMANY));
-        assertApart(Presses.pdf(what, paper, SPANISH));
+        for (Locale language : Languages.ALL) {
+            byte[] pdf = Presses.pdf(what, paper, language);
+            assertInside(pdf, paper, margin, lies);
+            assertApart(pdf);
+        }
     }
 
     @Test

@@ -22,7 +22,7 @@ import porebench.port.Paper;
 import porebench.port.Waiting;
 import porebench.record.book.Progress;
 
-/** Writes cards, sheets and forms in both languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
+/** Writes cards, sheets and forms in all languages into a folder, to be looked at: {@code PaperShots FOLDER}. */
 final class PaperShots {
     private PaperShots() {}
 
