@@ -131,7 +131,7 @@ class StartTest {
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .isEqualToIgnoringNewLines("error: There is no display, so the window cannot open "
                         + folder.resolve("my.porebench")
-                        + ". The commands work without one, such as: register --book \""
+                        + ". Use a command that works without one, such as: register --book \""
                         + folder.resolve("my.porebench") + "\".");
     }
 

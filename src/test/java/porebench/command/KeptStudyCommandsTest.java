@@ -144,13 +144,13 @@ class KeptStudyCommandsTest {
         assertThat(other.status()).isEqualTo(1);
         assertThat(message(other))
                 .startsWith("There is no study Interlab in ")
-                .endsWith("lab.book; there are: components, gauge-study, interlab.");
+                .endsWith("lab.book. Name one of components, gauge-study, interlab.");
         Said wrong = terminal.json("interlab", "--book", "lab.book", "--study", "components");
         assertThat(wrong.status()).isEqualTo(1);
         assertThat(message(wrong))
                 .isEqualTo(
-                        "Study components is of the kind \"Layers of variation\", but this command makes studies of the kind"
-                                + " \"Between laboratories\".");
+                        "Study components is of the kind \"Sources of scatter\", but this command makes studies "
+                                + "of the kind \"Between laboratories\". Choose another study or another command.");
         for (String study : List.of("Interlab", "components")) {
             assertThat(terminal.json("interlab", "--book", "lab.book", "--study", study, "--division", "0")
                             .codes())

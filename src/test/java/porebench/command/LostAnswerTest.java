@@ -16,8 +16,8 @@ import porebench.command.Terminal.Said;
 /** An answer that does not get out whole is not "done". */
 class LostAnswerTest {
     private static final String LOST =
-            "error: The answer could not be written whole to standard output: the disk is full,"
-                    + " or nobody reads it. What the command did stays done; ask again.";
+            "error: The answer could not be written in full to standard output: the disk is full, or nobody "
+                    + "reads it. What the command did stays done. Ask again.";
 
     @TempDir
     Path folder;

@@ -27,7 +27,8 @@ import porebench.store.SqliteShelf;
 class RecheckCommandTest {
     private static final String HEADING = "production_id,mix_id,first_day,last_day,production_days,loads,"
             + "concrete_volume,concrete_volume_unit,concrete_mass,concrete_mass_unit,reported_by\n";
-    private static final String SAID = "1050 t of 1000 t of aggregate since the newest trial, 2026-06-03.";
+    private static final String SAID = "1050 t of 1000 t of aggregate since the newest trial, 2026-06-03. Test "
+            + "again when the amount is reached.";
 
     @TempDir
     Path folder;

@@ -128,7 +128,7 @@ class SourceCommandTest {
                 .containsEntry("cardFiles", 0);
         Said said = source("S-02", "--changed", "2026-06-25", "--reason", "bench 3", "--ledge", "bench 3");
         assertThat(each(said, "problems", "code")).contains("custody.called-back");
-        assertThat(said.out()).contains("Who holds them: truck 3 (HG-101/r2/1).");
+        assertThat(said.out()).contains("They are with: truck 3 (HG-101/r2/1).");
     }
 
     @Test
@@ -141,7 +141,8 @@ class SourceCommandTest {
         Said then = terminal.json("register", "--book", "one.book", "--on", "2026-07-15");
         assertThat(then.list("rows").get(0)).containsEntry("mixId", "HG-101").containsEntry("state", "source changed");
         assertThat(terminal.run("register", "--book", "one.book").out())
-                .contains("Source S-02 becomes another stone on 2026-07-15: the factor holds until then.");
+                .contains("The material of source S-02 changes on 2026-07-15: the factor holds until then. Plan "
+                        + "new trials.");
     }
 
     /** The demo's ledge 5 begins on 9 November: on 1 July that is still to come. */

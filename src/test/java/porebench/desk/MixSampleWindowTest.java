@@ -119,7 +119,7 @@ class MixSampleWindowTest {
                 .isEqualTo("One thing must be corrected before it can be saved.");
         assertThat(EventThread.call(() ->
                         find(JTextComponent.class, "constituents.problems.0").getText()))
-                .endsWith("Coarse aggregate, mass must be filled in.");
+                .endsWith("Coarse aggregate, mass is empty. Fill it in.");
         cell(3, MASS, "1050");
         press("mix.save");
         MixDesign kept =

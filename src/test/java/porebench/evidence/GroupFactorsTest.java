@@ -180,10 +180,12 @@ class GroupFactorsTest {
         Books.correct(bench.book, SampleGroups.mix("M-2", "770", "980"));
         assertThat(why(SECOND))
                 .containsExactly(
-                        "M-2 drifted out of group G-1: Source S-1 makes up 44.0 % of the aggregate of M-2 and 40.0 % of that of"
-                                + " M-1; the tolerance is 3 points.",
-                        "M-2 drifted out of group G-1: Source S-2 makes up 56.0 % of the aggregate of M-2 and 60.0 % of that of"
-                                + " M-1; the tolerance is 3 points.");
+                        "M-2 drifted out of group G-1: Source S-1 makes up 44.0 % of the aggregate of M-2 and "
+                                + "40.0 % of that of M-1; the tolerance is 3 points. Leave one of the two out of "
+                                + "the group.",
+                        "M-2 drifted out of group G-1: Source S-2 makes up 56.0 % of the aggregate of M-2 and "
+                                + "60.0 % of that of M-1; the tolerance is 3 points. Leave one of the two out of "
+                                + "the group.");
         assertThat(Books.codes(RegisterRow.of(group.of(SECOND), MAY).missing())).contains("register.drifted");
     }
 
@@ -214,7 +216,7 @@ class GroupFactorsTest {
             assertThat(on(mix, MAY.minusDays(1))).isEqualTo(FactorState.IN_FORCE);
             assertThat(on(mix, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
         }
-        assertThat(why(SECOND)).containsExactly("Source S-2 has changed since the factor was issued: test again.");
+        assertThat(why(SECOND)).containsExactly("Source S-2 has changed since the factor was issued. Test again.");
     }
 
     @Test
@@ -224,7 +226,8 @@ class GroupFactorsTest {
         Books.correct(bench.book, Samples.mix("M-2", "S-1", "S-3"));
         assertThat(on(SECOND, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
         assertThat(why(SECOND))
-                .contains("M-2 drifted out of group G-1: Mix M-2 has aggregate of S-3, which mix M-1 has not.");
+                .contains("M-2 drifted out of group G-1: Mix M-2 has aggregate of S-3, which mix M-1 has not. "
+                        + "Leave one of the two out of the group.");
     }
 
     @Test
@@ -251,7 +254,8 @@ class GroupFactorsTest {
         assertThat(on(THIRD, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
         Books.correct(bench.book, SampleGroups.within("G-1", "1.5", "M-3"));
         assertThat(on(SECOND, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
-        assertThat(why(SECOND)).containsExactly("Mix M-2 is no longer a member of group G-1, since its version 3.");
+        assertThat(why(SECOND)).containsExactly("Mix M-2 is no longer a member of group G-1, since its version "
+                + "3. Test the mix itself.");
     }
 
     /** A change of one member touches that one: nothing rests on it. */
@@ -271,8 +275,8 @@ class GroupFactorsTest {
         assertThat(on(SECOND, MAY)).isEqualTo(FactorState.EVIDENCE_CHANGED);
         assertThat(why(SECOND))
                 .containsExactly(
-                        "The factor was found on mix M-1, of which revision 2 withdrew it from 2026-05-04 on: do not use it here,"
-                                + " either.");
+                        "The factor was found on mix M-1, of which revision 2 withdrew it from 2026-05-04 on. Do "
+                                + "not use it here, either.");
         assertThat(CoveredSpell.of(group.of(SECOND))).containsExactly(new CoveredSpell(Bench.START, MAY));
         // One for a member alone leaves the others.
         Books.keep(

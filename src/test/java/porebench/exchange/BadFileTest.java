@@ -116,13 +116,13 @@ class BadFileTest {
                         "2:19 leak csv.not-a-choice");
         assertThat(said(sheet))
                 .contains(
-                        "t.csv, line 2, column 7: bowl_volume is written \"7,05\": use a point for decimals, and nothing"
-                                + " between thousands.",
-                        "t.csv, line 2, column 8: bowl_volume_unit must be one of m3, L, mL, ft3, yd3, in3, gal, but is"
-                                + " \"liter\".",
-                        "t.csv, line 2, column 3: tested_at must be a date and time such as 2026-03-04T09:30, but is"
-                                + " \"04.03.2026\".",
-                        "t.csv, line 2, column 19: leak must be one of yes, no, but is \"maybe\".");
+                        "t.csv, line 2, column 7: bowl_volume is written \"7,05\". Use a point for decimals, and "
+                                + "nothing between thousands.",
+                        "t.csv, line 2, column 8: bowl_volume_unit must be one of m3, L, mL, ft3, yd3, in3, gal, "
+                                + "but is \"liter\". Correct it.",
+                        "t.csv, line 2, column 3: \"04.03.2026\" in tested_at is not a date and time. Write it "
+                                + "such as 2026-03-04T09:30.",
+                        "t.csv, line 2, column 19: leak must be one of yes, no, but is \"maybe\". Correct it.");
         assertThat(sheet.values()).extracting(trial -> trial.id().text()).containsExactly("T-1");
     }
 
@@ -151,7 +151,8 @@ class BadFileTest {
         Sheet<Trial> sheet = trials(bytes(TRIAL_HEADING, TRIAL, TRIAL.replace("5.4", "5.5")));
         assertThat(found(sheet)).containsExactly("3:1 trial_id csv.duplicate");
         assertThat(said(sheet))
-                .containsExactly("t.csv, line 3, column 1: T-1 stands here again; it is already in line 2.");
+                .containsExactly("t.csv, line 3, column 1: T-1 stands here again; it is already in line 2. "
+                        + "Remove one of the two.");
         assertThat(sheet.rows()).hasSize(1);
     }
 
@@ -260,7 +261,8 @@ class BadFileTest {
     void saysThatAFileIsOfAnotherKindOrNone() {
         assertThat(said(CsvSheets.one("m.csv", bytes(TRIAL_HEADING, TRIAL), SheetFormats.MIX_DESIGNS)))
                 .containsExactly(
-                        "m.csv, line 1: This has the columns of trial-sheet.csv, but mix-design.csv was expected.");
+                        "m.csv, line 1: This has the columns of trial-sheet.csv. Give a file of mix-design.csv "
+                                + "here.");
         assertThat(found(trials(bytes(TRIAL)))).containsExactly("1:0  csv.heading-unknown");
         assertThat(found(CsvText.records("x.csv", bytes("when,what", "1,2")))).containsExactly("1:0  csv.kind-unknown");
     }
@@ -287,6 +289,6 @@ class BadFileTest {
         Sheet<Trial> sheet = trials(bytes(lines));
         assertThat(sheet.problems()).hasSize(Findings.MOST_LISTED + 1);
         assertThat(said(sheet).get(Findings.MOST_LISTED))
-                .isEqualTo("t.csv: There are 2000 more problems. Is this the right file?");
+                .isEqualTo("t.csv: There are 2000 more problems. Check that this is the right file.");
     }
 }

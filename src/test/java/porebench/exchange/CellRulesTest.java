@@ -107,8 +107,8 @@ class CellRulesTest {
         Sheet<Trial> sheet = trials(TRIAL.replace(",21.0,", ",295 K,"));
         assertThat(said(sheet))
                 .containsExactly(
-                        "t.csv, line 2, column 13: water_temp_c: the number can be read, but \"K\" is not one of"
-                                + " its units: C, F.");
+                        "t.csv, line 2, column 13: water_temp_c: \"K\" is not one of its units. Use one of "
+                                + "these: C, F.");
     }
 
     @Test

@@ -82,8 +82,9 @@ class MixDesignFormatTest {
                 mixes(MIX_HEADING, SAND, STONE.replace("1050", "-1050"), CEMENT, SAND.replace("M-1", "M-2"));
         assertThat(said(sheet))
                 .containsExactly(
-                        "m.csv, line 2: M-1 is left out because of problems in 1 of its 3 rows.",
-                        "m.csv, line 3, column 9: Stone: mass -1050 must not be negative.");
+                        "m.csv, line 2: M-1 is left out because of problems in 1 of its 3 rows. Correct those "
+                                + "rows.",
+                        "m.csv, line 3, column 9: Stone: mass -1050 must not be negative. Correct it.");
         assertThat(sheet.values()).extracting(mix -> mix.id().text()).containsExactly("M-2");
     }
 
@@ -139,7 +140,8 @@ class MixDesignFormatTest {
                         "2:15 retained_37_5mm_pct csv.out-of-range",
                         "3:1 mix_id csv.required");
         assertThat(said(sheet))
-                .contains("m.csv, line 2, column 15: Sand: retained_37_5mm_pct 150 must be from 0 to 100.");
+                .contains("m.csv, line 2, column 15: Sand: retained_37_5mm_pct 150 must be from 0 to 100. "
+                        + "Correct it.");
     }
 
     @Test

@@ -75,7 +75,8 @@ class StudyFormatTest {
                 .containsExactly("2:5 layers study.column-of-layer", "2:5 layers study.column-of-layer");
         assertThat(said(narrow))
                 .contains(
-                        "studies.csv, line 2, column 5: The names of sample stand in column name_2, and that is missing.");
+                        "studies.csv, line 2, column 5: The names of sample stand in column name_2, which is "
+                                + "missing. Add the column.");
     }
 
     @Test
@@ -83,8 +84,8 @@ class StudyFormatTest {
         Sheet<KeptStudy> twice = operators("5.4,Ada,x,1", "5.3,Ada,x,1", "5.4,Bo,x,1");
         assertThat(found(twice)).contains("3:9 name_3 study.repeat-twice");
         assertThat(said(twice))
-                .contains("studies.csv, line 3, column 9: Repeat 1 of sample x by Ada stands here again;"
-                        + " it is already in line 2.");
+                .contains("studies.csv, line 3, column 9: Repeat 1 of sample x by Ada stands here again; it is "
+                        + "already in line 2. Remove one of the two.");
         assertThat(twice.rows()).isEmpty();
         Sheet<KeptStudy> alone =
                 read("study_id,kind,made_on,by,layers,value,name_1", "L,layers,2026-03-02,R. Vale,day,5.4,d1");

@@ -27,7 +27,8 @@ class MessageUnitsTest {
         Problem water = Problem.error(
                 "water", "trial.water-impossible", 440.0, Limit.WATER.lowInclusive(), Limit.WATER.highInclusive());
         assertThat(english.say(water))
-                .isEqualTo("Water of 824 F cannot be meant: it must be from -4 to 212 F. Is the unit right?");
+                .isEqualTo("Water of 824 F is not possible: it must be from -4 to 212 F. Check the "
+                        + "temperature and its unit.");
         assertThat(english.say(Problem.error(
                         "bowl",
                         "trial.bowl-impossible",
@@ -35,7 +36,8 @@ class MessageUnitsTest {
                         Limit.BOWL.lowInclusive(),
                         Limit.BOWL.highInclusive())))
                 .isEqualTo(
-                        "A bowl of 24.9 ft3 cannot be meant: it must hold from 0.01766 to 1.766 ft3. Is the unit right?");
+                        "A bowl of 24.9 ft3 is not possible: it must hold from 0.01766 to 1.766 ft3. Check the "
+                                + "volume and its unit.");
         assertThat(english.say(Problem.error(
                         "pressure",
                         "meter.pressure-out-of-range",

@@ -24,8 +24,10 @@ class ProblemTextTest {
     void namesTheThingTheValueAndTheRule() {
         Problem problem = Problem.error(
                 "constituents.1.mass", "mix.mass-negative", "River sand", Typed.of("-12.50", MassUnit.KILOGRAM));
-        assertThat(ENGLISH.say(problem)).isEqualTo("River sand: mass -12.50 kg must not be negative.");
-        assertThat(GERMAN.say(problem)).isEqualTo("River sand: mass -12,50 kg must not be negative.");
+        assertThat(ENGLISH.say(problem)).isEqualTo("River sand: mass -12.50 kg must not be negative. Correct the "
+                + "mass.");
+        assertThat(GERMAN.say(problem)).isEqualTo("River sand: mass -12,50 kg must not be negative. Correct the "
+                + "mass.");
     }
 
     @Test
@@ -89,7 +91,8 @@ class ProblemTextTest {
     void saysAWordOfTheTradeInFull() {
         Problem problem = Problem.error("gauge", "trial.reading-missing", new Problem.Word("gauge"));
         assertThat(ENGLISH.say(problem))
-                .isEqualTo("The gauge reading is missing: the factor of this trial cannot be computed.");
+                .isEqualTo("The gauge reading is missing: the factor of this trial cannot be computed. Type it, "
+                        + "or mark the trial void.");
         assertThat(problem.values().get(0)).hasToString("gauge");
     }
 
@@ -98,13 +101,13 @@ class ProblemTextTest {
     @CsvSource({"O'Hara sand", "sand {0}", "'sand ''A'''", "{", "'a, b'"})
     void leavesNamesAsPeopleGaveThem(String name) {
         assertThat(ENGLISH.say(Problem.warning("mass", "mix.mass-zero", name)))
-                .isEqualTo(name + ": its mass is 0. Is that meant?");
+                .isEqualTo(name + ": its mass is 0. Type the mass, or remove the constituent.");
     }
 
     @Test
     void leadsWithTheFileTheLineAndTheColumn() {
         Problem problem = Problem.warning("mass", "mix.mass-zero", "sand");
-        String words = "sand: its mass is 0. Is that meant?";
+        String words = "sand: its mass is 0. Type the mass, or remove the constituent.";
         assertThat(ENGLISH.sayWithPlace(problem)).isEqualTo(words);
         assertThat(ENGLISH.sayWithPlace(problem.at(Place.of("mix.csv", 1200, 9))))
                 .isEqualTo("mix.csv, line 1200, column 9: " + words);

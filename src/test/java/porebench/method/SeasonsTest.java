@@ -30,7 +30,7 @@ class SeasonsTest {
         assertThat(Seasons.parse(text)).isEmpty();
         assertThat(Said.text(FigureName.RECHECK_SEASONS.check(text).orElseThrow()))
                 .isEqualTo("recheck-seasons: " + text
-                        + " must be days of the year such as 04-01,10-01, each once, or none.");
+                        + " are not days of the year. Write days such as 04-01,10-01, each once, or none.");
     }
 
     @Test

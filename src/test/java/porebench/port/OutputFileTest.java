@@ -226,8 +226,8 @@ class OutputFileTest {
                 new OutputRefused(OutputFile.fresh(there("x.pdf", "")).problems());
         assertThat(refused.say(Locale.ENGLISH))
                 .isEqualTo(
-                        folder.resolve("x.pdf") + " is there already and was not replaced. Choose another name, or say"
-                                + " that it shall be replaced (on the command line with --replace).");
+                        folder.resolve("x.pdf") + " is there already and was not replaced. Choose another name, "
+                                + "or replace it (on the command line with --replace).");
         assertThat(refused.say(new Locale("es"))).contains("ya existe y no se reemplazó");
     }
 

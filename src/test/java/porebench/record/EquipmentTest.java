@@ -66,7 +66,8 @@ class EquipmentTest {
         List<Problem> early = piece.check(DAY.minusDays(1));
         assertThat(early).allMatch(Problem::isError).extracting(Problem::field).containsExactly("calibratedOn");
         assertThat(said(Locale.ENGLISH, early))
-                .containsExactly("A calibration of 2026-03-04 cannot be kept on 2026-03-03: the day is still to come.");
+                .containsExactly("A calibration of 2026-03-04 cannot be saved on 2026-03-03: that day is still "
+                        + "to come. Correct the date.");
         try (Bench bench = new Bench(folder)) {
             Incoming row = new Incoming(Place.of("equipment.csv", 2), piece);
             Intake.Result refused = Intake.check(bench.book, List.of(row), DAY.minusDays(1));
@@ -83,8 +84,8 @@ class EquipmentTest {
         List<Problem> doubt = piece("0.1", "0.049", DAY.plusDays(1), DAY, DAY).check();
         assertThat(doubt).noneMatch(Problem::isError).extracting(Problem::field).containsExactly("limit");
         assertThat(said(Locale.ENGLISH, doubt))
-                .containsExactly("BAL-1 is stated to be wrong by at most 0.049 g, less than half its division of 0.1 g:"
-                        + " nobody can read that. Look at the certificate again.");
+                .containsExactly("BAL-1 is stated to be wrong by at most 0.049 g, less than half its division of "
+                        + "0.1 g. Check the certificate again.");
         assertThat(said(new Locale("es"), doubt).get(0)).contains("0,049 g", "0,1 g");
     }
 

@@ -85,7 +85,8 @@ class ProductionTest {
         List<Production> others = List.of(
                 SampleProduction.days("b", "M-1", MAR_8, MAR_8, 1), SampleProduction.days("a", "M-1", MAR_2, MAR_2, 1));
         assertThat(made.checkBeside(others).map(ProblemText.in(Locale.ENGLISH)::say))
-                .contains("Production a of mix M-1 already holds 2026-03-02 to 2026-03-02: no day may count twice.");
+                .contains("Production a of mix M-1 already holds 2026-03-02 to 2026-03-02: no day may count "
+                        + "twice. Correct the days.");
         assertThat(made.checkBeside(others.subList(0, 0))).isEmpty();
     }
 

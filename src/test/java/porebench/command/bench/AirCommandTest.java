@@ -131,7 +131,8 @@ class AirCommandTest {
                 .containsOnlyKeys("severity", "field", "code", "message", "file", "line", "column")
                 .containsEntry("severity", "warning")
                 .containsEntry("field", "factor")
-                .containsEntry("message", "The factor -0.1 % is negative; a factor is 0 or more.")
+                .containsEntry("message", "The factor -0.1 % is negative, but a factor is 0 or more. Give the "
+                        + "factor of the card, or make new trials.")
                 .containsEntry("file", null)
                 .containsEntry("line", null)
                 .containsEntry("column", null);
@@ -146,7 +147,8 @@ class AirCommandTest {
         assertThat(said.codes())
                 .containsExactly("profile.unknown", "air.reading-out-of-range", "air.division-out-of-range");
         assertThat(said.list("problems").get(0).get("message"))
-                .isEqualTo("There is no profile nobody; known are astm-c231, aashto-t152, en-12350-7, jis-a1128.");
+                .isEqualTo("There is no profile nobody. Choose one of astm-c231, aashto-t152, en-12350-7, "
+                        + "jis-a1128.");
     }
 
     @Test
@@ -154,7 +156,8 @@ class AirCommandTest {
         Said said = new Terminal(folder).run("air", "--reading", "101", "--factor", "0.3");
         assertThat(said.status()).isEqualTo(1);
         assertThat(said.out()).isEmpty();
-        assertThat(said.err().lines()).containsExactly("error: Reading 101 % must be from 0 to 100 %.");
+        assertThat(said.err().lines()).containsExactly("error: Reading 101 % must be from 0 to 100 %. Correct "
+                + "the reading.");
     }
 
     @Test

@@ -267,7 +267,7 @@ class BookCommandsTest {
         Said after = terminal.json("register", "--book", "lab.book");
         assertThat(after.list("rows").get(0)).containsEntry("expandedUncertaintyPercent", null);
         assertThat(String.valueOf(after.list("rows").get(0).get("uncertaintyNote")))
-                .startsWith("Revision 1 was issued before uncertainties were stated");
+                .startsWith("Revision 1 states no uncertainty");
         assertThat(counts(after))
                 .containsEntry("in force", 1)
                 .containsEntry("no factor", 0)
@@ -300,7 +300,7 @@ class BookCommandsTest {
                         "mix_id,mix_title,plant,state,factor_pct_air,revision,in_force_from,recheck_by,"
                                 + "counted_trials,meters,first_trial_on,last_trial_on,without_factor_since,missing,in_force_at,conditions,group_id,tested_mix_id,expanded_u_pct,coverage_factor,due,cards_to_come_back");
         assertThat(lines.get(1)).startsWith("M-1,Plain,,lapsed,0.4,1,2026-06-10,2027-06-10,3,");
-        assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10.; ");
+        assertThat(lines.get(1)).contains(",2027-06-11,", "A new test was due by 2027-06-10. Test now.; ");
         assertThat(lines).hasSize(2);
         assertThat(terminal.run("register", "--book", "lab.book", "--out", "register.pdf", "--paper", "letter")
                         .status())
@@ -341,7 +341,7 @@ class BookCommandsTest {
                 .contains(
                         "Factor register on 2027-06-11",
                         "M-1  lapsed        0.4         -         1  2026-06-10     2027-06-10       3  2027-06-11       Plain",
-                        "M-1: A new test was due by 2027-06-10.");
+                        "M-1: A new test was due by 2027-06-10. Test now.");
     }
 
     @Test

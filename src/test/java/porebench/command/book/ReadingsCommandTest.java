@@ -225,7 +225,8 @@ class ReadingsCommandTest {
                         "R-2      M-1  2026-06-12 09:40  7           7.0  0.4 (r1)     6.6  0.57  fails",
                         "R-3      M-1  2026-06-30 00:00  12          5.4  -            -    -     -",
                         "",
-                        "Field reading R-3: the factor of mix M-1 had lapsed then. It is not corrected.");
+                        "Field reading R-3: the factor of mix M-1 had lapsed then, so it is not corrected. Issue "
+                                + "a new factor.");
         assertThat(terminal.in(Locale.forLanguageTag("es"))
                         .run(arguments("--readings", "four.csv"))
                         .out())

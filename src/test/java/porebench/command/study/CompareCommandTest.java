@@ -184,7 +184,7 @@ class CompareCommandTest {
         LabFiles.write(folder, "before.csv", column("0.4"));
         Said single = new Terminal(folder).run(all());
         assertThat(single.status()).isEqualTo(1);
-        assertThat(single.err()).contains("has a single reading, which shows no scatter: it takes at least two.");
+        assertThat(single.err()).contains("has a single reading, which shows no scatter. Make at least one more.");
         assertThat(new Terminal(folder).run("compare", "--before", "before.csv").status())
                 .isEqualTo(2);
     }

@@ -119,9 +119,12 @@ class StudyCommandsTest {
         assertThat(gaps.list("problems"))
                 .extracting(problem -> problem.get("message"))
                 .containsExactly(
-                        "Ada has no reading of sample S3: every operator must read every sample.",
-                        "Bo has no repeat 1 of sample S2: every cell must have as many readings.",
-                        "Bo has no repeat 2 of sample S3: every cell must have as many readings.");
+                        "Ada has no reading of sample S3, and every operator must read every sample. Add the "
+                                + "reading.",
+                        "Bo has no repeat 1 of sample S2, and every cell must have as many readings. Add the "
+                                + "reading.",
+                        "Bo has no repeat 2 of sample S3, and every cell must have as many readings. Add the "
+                                + "reading.");
         Said twice = study("Ada,S1,1,1\nAda,S1,1,2\nBo,S1,1,x\nBo,,1,\n");
         assertThat(twice.codes())
                 .containsExactly("csv.not-a-number", "csv.required", "csv.required", "study.repeat-twice");

@@ -27,7 +27,7 @@ class ChangeModelTest {
         made.changeLedge();
         assertThat(model.isShown()).isTrue();
         assertThat(model.verdict())
-                .isEqualTo("Mix M-1 has no trials that count of source S-2 as it is now: test it first.");
+                .isEqualTo("Mix M-1 has no trials that count of source S-2 as it is now. Test it first.");
         assertThat(model.doubts()).isEmpty();
         assertThat(model.difference()).isEmpty();
         assertThat(model.lines()).isEmpty();

@@ -123,7 +123,7 @@ class ChangeWindowTest {
         EventThread.settle();
         assertThat(EventThread.call(() ->
                         find(JTable.class, "change.decisions").getValueAt(0, 7).toString()))
-                .contains("came in: compare again");
+                .contains("came in. Compare again");
     }
 
     @Test
@@ -146,7 +146,7 @@ class ChangeWindowTest {
         EventThread.run(() -> find(JTextComponent.class, "risk.tolerance").setText("0"));
         EventThread.settle();
         assertThat(said("risk.sentence")).isEmpty();
-        assertThat(said("tolerance.message")).contains("must be greater than 0");
+        assertThat(said("tolerance.message")).contains("Give one greater than 0");
         EventThread.run(Theme.LIGHT::apply);
     }
 }

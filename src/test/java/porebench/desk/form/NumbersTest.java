@@ -83,6 +83,7 @@ class NumbersTest {
         assertThat(ProblemText.in(Locale.forLanguageTag("es-ES"))
                         .say(numbers("es-ES").fault("mass", "Masa", "1.735")))
                 .isEqualTo(
-                        "Masa: \"1.735\" puede significar dos números. El signo decimal es aquí la coma: escribir 1,735 o 1735.");
+                        "Masa: \"1.735\" puede significar dos números. El signo decimal es aquí la coma. "
+                                + "Escribir 1,735 o 1735.");
     }
 }

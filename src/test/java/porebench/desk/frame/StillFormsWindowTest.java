@@ -233,7 +233,7 @@ class StillFormsWindowTest {
         assertThat(whole("absorption"))
                 .isEqualTo(EventThread.call(
                         () -> named(JTextComponent.class, "absorption.message").getText()))
-                .contains("The decimal sign here is a point");
+                .contains("Type a point as the decimal sign");
         assertThat(moved(before)).isEmpty();
         EventThread.run(() -> window.current().dropDraft());
     }

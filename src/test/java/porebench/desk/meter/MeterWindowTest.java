@@ -151,7 +151,7 @@ class MeterWindowTest {
         press("entry.save");
         assertThat(text("dial.vesselWater.message"))
                 .startsWith("The mass of water in the calibration vessel is missing");
-        assertThat(text("dial.points.problems.0")).contains("At least two are needed");
+        assertThat(text("dial.points.problems.0")).contains("Check the dial at two amounts at least");
         assertThat(mixDesk.book.latest(MeterCalibration.class)).isEmpty();
         press("entry.drop");
         assertThat(EventThread.call(() -> page.history().orElseThrow().isChanged()))

@@ -59,7 +59,7 @@ class UsCalibrationTest {
         entry.type(CalibrationColumns.AIR_TEMPERATURE, "110");
         assertThat(entry.shownProblems())
                 .extracting(mixDesk.desk.tools().problemText()::say)
-                .contains("Air temperature: 110 must be from 32 to 104.");
+                .contains("Air temperature: 110 must be from 32 to 104. Correct it.");
     }
 
     private static BigDecimal number(String digits) {

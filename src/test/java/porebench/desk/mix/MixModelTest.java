@@ -130,8 +130,8 @@ class MixModelTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(mixDesk.desk.tools().problemText().say(typed))
-                .isEqualTo("Coarse aggregate, mass: the number can be read, but \"x\" is not one of its units."
-                        + " They are: kg, g, lb, oz.");
+                .isEqualTo("Coarse aggregate, mass: \"x\" is not one of its units. Type one of these: kg, g, lb, "
+                        + "oz.");
         assertThat(model.reading().figures()).isEmpty();
     }
 
@@ -321,7 +321,8 @@ class MixModelTest {
         page.type(MixColumns.TARGET_AIR, "5.5,0");
         assertThat(page.shownProblems().stream().map(spanish.desk.tools().problemText()::say))
                 .containsExactly(
-                        "Aire previsto: \"5.5,0\" no es un número. El signo decimal es aquí la coma, y entre los miles no va nada.");
+                        "Aire previsto: \"5.5,0\" no es un número. Escribir coma como signo decimal y nada entre "
+                                + "los miles.");
     }
 
     @Test

@@ -203,7 +203,7 @@ class EquipmentModelTest {
                 .problems()
                 .get(0);
         assertThat(ProblemText.in(Locale.ENGLISH).say(problem))
-                .isEqualTo("BAL-9: the year of 2200-11-02 must be from 1930 to 2199.");
+                .isEqualTo("BAL-9: the year of 2200-11-02 must be from 1930 to 2199. Correct the year.");
     }
 
     /** A division of 600 can be one of a balance, in g; a cylinder ends at 500 mL. */

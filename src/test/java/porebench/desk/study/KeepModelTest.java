@@ -193,8 +193,8 @@ class KeepModelTest {
         type(draft("L-1"));
         assertThat(codes()).containsExactly("study.name-of-another-kind");
         assertThat(bench.desk.tools().problemText().say(keeping.problems().get(0)))
-                .startsWith("L-1 is the name of a study of the kind \"Layers of variation\"; this one is of the kind"
-                        + " \"Operators on shared samples\".");
+                .startsWith("L-1 is the name of a study of the kind \"Sources of scatter\"; this one is of the "
+                        + "kind \"Operators on shared samples\".");
         assertThat(keeping.tryKeeping()).isFalse();
         type(draft("O  2"));
         assertThat(codes()).doesNotContain("study.name-of-another-kind");

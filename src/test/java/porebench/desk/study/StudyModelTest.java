@@ -266,7 +266,7 @@ class StudyModelTest {
         StudyModel two = opened(Layout.LABORATORIES, "laboratory,level,value\nA,1,1\nA,1,2\nB,1,2\nB,1,3\n");
         assertThat(shown(two).remarks()).anySatisfy(words -> assertThat(words).startsWith("Level 1: h is not shown."));
         assertThat(opened(Layout.LABORATORIES, "laboratory,level,value\n").problems())
-                .containsExactly("v.csv: The file holds no reading.");
+                .containsExactly("v.csv: The file holds no reading. Give a file of readings.");
     }
 
     /** Eight laboratories of two results, one of which spreads and lies far out. */

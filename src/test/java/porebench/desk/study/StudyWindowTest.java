@@ -270,7 +270,7 @@ class StudyWindowTest {
             find(JTextComponent.class, "keep.id").setText("");
             find(JTextComponent.class, "keep.madeOn").setText("2 March");
             find(AbstractButton.class, "keep.save").doClick();
-            assertThat(text("keep.id.message")).isEqualTo("Name of the study must be filled in.");
+            assertThat(text("keep.id.message")).isEqualTo("Name of the study is empty. Fill it in.");
             assertThat(text("keep.madeOn.message")).startsWith("2 March is no date");
             find(AbstractButton.class, "keep.drop").doClick();
             assertThat(find(Component.class, "keep.id").isShowing()).isFalse();

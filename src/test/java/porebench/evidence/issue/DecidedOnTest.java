@@ -186,8 +186,8 @@ class DecidedOnTest {
         ProblemText words = ProblemText.in(Locale.ENGLISH);
         assertThat(issued(issue).stream().limit(2).map(words::say))
                 .containsExactly(
-                        "The evidence of determination M-1/1 changed while you decided, so no factor was issued. Look at"
-                                + " the determination again, then decide anew. What changed:",
-                        "Since you decided, trial T-1 went from version 1 to version 2.");
+                        "The evidence of determination M-1/1 changed while you decided, so no factor was issued. "
+                                + "Read what changed below, check the determination, and decide again:",
+                        "Since you decided, trial T-1 went from version 1 to version 2. Check it.");
     }
 }

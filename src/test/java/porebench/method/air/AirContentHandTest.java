@@ -147,13 +147,20 @@ class AirContentHandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-0.1, 0.3, 0.1, reading, air.reading-out-of-range, Reading -0.1 % must be from 0 to 100 %.",
-        "100.1, 0.3, 0.1, reading, air.reading-out-of-range, Reading 100.1 % must be from 0 to 100 %.",
-        "5, 101, 0.1, factor, air.factor-out-of-range, Factor 101 % must be from -100 to 100 %.",
-        "5, -101, 0.1, factor, air.factor-out-of-range, Factor -101 % must be from -100 to 100 %.",
-        "5, 0.3, 0, division, air.division-out-of-range, Division 0 % must be greater than 0 and at most 10 %.",
-        "5, 0.3, -1, division, air.division-out-of-range, Division -1 % must be greater than 0 and at most 10 %.",
-        "5, 0.3, 10.1, division, air.division-out-of-range, Division 10.1 % must be greater than 0 and at most 10 %."
+        "-0.1, 0.3, 0.1, reading, air.reading-out-of-range, Reading -0.1 % must be from 0 to 100 %. Correct the "
+                + "reading.",
+        "100.1, 0.3, 0.1, reading, air.reading-out-of-range, Reading 100.1 % must be from 0 to 100 %. Correct "
+                + "the reading.",
+        "5, 101, 0.1, factor, air.factor-out-of-range, Factor 101 % must be from -100 to 100 %. Correct the "
+                + "factor.",
+        "5, -101, 0.1, factor, air.factor-out-of-range, Factor -101 % must be from -100 to 100 %. Correct the "
+                + "factor.",
+        "5, 0.3, 0, division, air.division-out-of-range, Division 0 % must be greater than 0 and at most 10 %. "
+                + "Correct the division.",
+        "5, 0.3, -1, division, air.division-out-of-range, Division -1 % must be greater than 0 and at most 10 %. "
+                + "Correct the division.",
+        "5, 0.3, 10.1, division, air.division-out-of-range, Division 10.1 % must be greater than 0 and at most "
+                + "10 %. Correct the division."
     })
     void refusesWhatCannotBe(String reading, String factor, String division, String field, String code, String words) {
         Answer<AirContent> answer = answer(reading, factor, division, Profiles.standard());
@@ -186,7 +193,8 @@ class AirContentHandTest {
         Answer<AirContent> below = answer("0.2", "0.3", "0.1", Profiles.standard());
         assertThat(below.value().orElseThrow().reported()).isEqualTo(new BigDecimal("-0.1"));
         assertThat(Said.text(Said.one(below.problems(), "air.negative")))
-                .isEqualTo("Reading 0.2 % less the factor 0.3 % is a negative air content.");
+                .isEqualTo("Reading 0.2 % less the factor 0.3 % is a negative air content. Read the gauge again, "
+                        + "and check the factor.");
         assertThat(answer("0.3", "0.3", "0.1", Profiles.standard()).problems()).isEmpty();
     }
 }

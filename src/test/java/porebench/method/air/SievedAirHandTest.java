@@ -98,13 +98,17 @@ class SievedAirHandTest {
     @CsvSource({
         "-0.1, 0.76, 0.95, 0.19, 0.57, air, air.sieved-out-of-range, must be from 0 to below 100 %",
         "100, 0.76, 0.95, 0.19, 0.57, air, air.sieved-out-of-range, Air of the sieved concrete 100 %",
-        "5, 0, 0.19, 0.19, 0.57, vc, air.volume-not-positive, Vc 0 m3 must be greater than 0.",
-        "5, 0.76, 0, 0.19, 0.57, vt, air.volume-not-positive, Vt 0 m3 must be greater than 0.",
-        "5, 0.76, 0.95, 0.19, 0, vm, air.volume-not-positive, Vm 0 m3 must be greater than 0.",
-        "5, 0.76, 0.57, -0.19, 0.57, va, air.volume-negative, Va -0.19 m3 must not be negative.",
-        "5, 0.76, 0.96, 0.19, 0.57, vt, air.volumes-contradict, Vt 0.96 m3 must equal Vc 0.76 m3 plus Va 0.19 m3.",
-        "5, 0.76, 0.94, 0.19, 0.57, vt, air.volumes-contradict, Vt 0.94 m3 must equal Vc 0.76 m3 plus Va 0.19 m3.",
-        "5, 0.76, 0.95, 0.19, 0.77, vm, air.mortar-above-passing, Vm 0.77 m3 must not exceed Vc 0.76 m3."
+        "5, 0, 0.19, 0.19, 0.57, vc, air.volume-not-positive, Vc 0 m3 must be greater than 0. Correct the volume.",
+        "5, 0.76, 0, 0.19, 0.57, vt, air.volume-not-positive, Vt 0 m3 must be greater than 0. Correct the volume.",
+        "5, 0.76, 0.95, 0.19, 0, vm, air.volume-not-positive, Vm 0 m3 must be greater than 0. Correct the volume.",
+        "5, 0.76, 0.57, -0.19, 0.57, va, air.volume-negative, Va -0.19 m3 must not be negative. Correct the "
+                + "volume.",
+        "5, 0.76, 0.96, 0.19, 0.57, vt, air.volumes-contradict, Vt 0.96 m3 must equal Vc 0.76 m3 plus Va 0.19 "
+                + "m3. Correct one of them.",
+        "5, 0.76, 0.94, 0.19, 0.57, vt, air.volumes-contradict, Vt 0.94 m3 must equal Vc 0.76 m3 plus Va 0.19 "
+                + "m3. Correct one of them.",
+        "5, 0.76, 0.95, 0.19, 0.77, vm, air.mortar-above-passing, Vm 0.77 m3 must not exceed Vc 0.76 m3. Correct "
+                + "one of them."
     })
     void refusesWhatCannotBe(
             double sieved, double vc, double vt, double va, double vm, String field, String code, String words) {

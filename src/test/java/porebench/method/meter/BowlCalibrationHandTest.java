@@ -159,11 +159,13 @@ class BowlCalibrationHandTest {
                         "diameter",
                         "height");
         assertThat(Said.text(Said.one(answer.problems(), "bowl.full-too-light")))
-                .isEqualTo("The full bowl of 3 kg must weigh more than bowl and plate together, 10.98 kg.");
+                .isEqualTo("The full bowl of 3 kg must weigh more than bowl and plate together, 10.98 kg. "
+                        + "Correct one of the masses.");
         assertThat(Said.text(Said.one(answer.problems(), "meter.needed-for-buoyancy")))
-                .isEqualTo("The pressure of the air must be filled in when the buoyancy of the air is corrected.");
+                .isEqualTo("The pressure of the air is missing, and the buoyancy of the air cannot be corrected "
+                        + "without it. Fill it in.");
         assertThat(Said.text(Said.one(answer.problems(), "meter.air-temperature-out-of-range")))
-                .isEqualTo("Air temperature 41 C must be from 0 to 40 C.");
+                .isEqualTo("Air temperature 41 C must be from 0 to 40 C. Correct the temperature.");
     }
 
     /** A barometer in hPa, or one that was brought down to sea level on a mountain, is caught by its range. */

@@ -75,14 +75,22 @@ class BowlVolumeHandTest {
 
     @ParameterizedTest
     @CsvSource({
-        "0, 0.8, 11, 20, empty, bowl.mass-not-positive, 'The mass of the empty bowl, 0 kg, must be greater than 0.'",
-        "-1, 0.8, 11, 20, empty, bowl.mass-not-positive, 'The mass of the empty bowl, -1 kg, must be greater than 0.'",
-        "3.5, 0.8, 0, 20, full, bowl.mass-not-positive, 'The mass of the full bowl, 0 kg, must be greater than 0.'",
-        "3.5, -0.1, 11, 20, plate, bowl.mass-negative, 'The mass of the glass plate, -0.1 kg, must not be negative.'",
-        "3.5, 0.8, 4.3, 20, full, bowl.full-too-light, 'The full bowl of 4.3 kg must weigh more than bowl and plate together, 4.3 kg.'",
-        "3.5, 0.8, 4.2, 20, full, bowl.full-too-light, 'The full bowl of 4.2 kg must weigh more than bowl and plate together, 4.3 kg.'",
-        "3.5, 0.8, 11, 40.1, waterTemperature, water.temperature-out-of-range, 'Water temperature 40.1 C must be from 0 to 40 C.'",
-        "3.5, 0.8, 11, -0.1, waterTemperature, water.temperature-out-of-range, 'Water temperature -0.1 C must be from 0 to 40 C.'"
+        "0, 0.8, 11, 20, empty, bowl.mass-not-positive, 'The mass of the empty bowl, 0 kg, must be greater than "
+                + "0. Weigh again, or correct the mass.'",
+        "-1, 0.8, 11, 20, empty, bowl.mass-not-positive, 'The mass of the empty bowl, -1 kg, must be greater "
+                + "than 0. Weigh again, or correct the mass.'",
+        "3.5, 0.8, 0, 20, full, bowl.mass-not-positive, 'The mass of the full bowl, 0 kg, must be greater than "
+                + "0. Weigh again, or correct the mass.'",
+        "3.5, -0.1, 11, 20, plate, bowl.mass-negative, 'The mass of the glass plate, -0.1 kg, must not be "
+                + "negative. Weigh again, or correct the mass.'",
+        "3.5, 0.8, 4.3, 20, full, bowl.full-too-light, 'The full bowl of 4.3 kg must weigh more than bowl and "
+                + "plate together, 4.3 kg. Correct one of the masses.'",
+        "3.5, 0.8, 4.2, 20, full, bowl.full-too-light, 'The full bowl of 4.2 kg must weigh more than bowl and "
+                + "plate together, 4.3 kg. Correct one of the masses.'",
+        "3.5, 0.8, 11, 40.1, waterTemperature, water.temperature-out-of-range, 'Water temperature 40.1 C must be "
+                + "from 0 to 40 C. Correct the temperature.'",
+        "3.5, 0.8, 11, -0.1, waterTemperature, water.temperature-out-of-range, 'Water temperature -0.1 C must be "
+                + "from 0 to 40 C. Correct the temperature.'"
     })
     void refusesWeighingsThatCannotBe(
             double empty, double plate, double full, double celsius, String field, String code, String words) {

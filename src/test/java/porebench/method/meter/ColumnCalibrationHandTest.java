@@ -126,8 +126,10 @@ class ColumnCalibrationHandTest {
                         "meter.pressure-out-of-range",
                         "meter.elevation-out-of-range");
         assertThat(Said.text(wrong.problems().get(0)))
-                .isEqualTo("The water of the calibration vessel, 6982 g, must be less than that of the bowl, 352 g.");
-        assertThat(Said.text(wrong.problems().get(3))).isEqualTo("Elevation 5001 m must be from -500 to 5000 m.");
+                .isEqualTo("The water of the calibration vessel, 6982 g, must be less than that of the bowl, 352 "
+                        + "g. Check the masses and their units.");
+        assertThat(Said.text(wrong.problems().get(3))).isEqualTo("Elevation 5001 m must be from -500 to 5000 m. "
+                + "Correct the elevation or its unit.");
     }
 
     @Test
@@ -137,6 +139,7 @@ class ColumnCalibrationHandTest {
         assertThat(Said.codes(none.problems())).containsOnly("meter.not-positive");
         Answer<ColumnCalibration> high = ColumnCalibration.of(check("352", "6982", "0.05", "700.1", "0"), PROFILE);
         assertThat(Said.text(high.problems().get(0)))
-                .isEqualTo("The working pressure of 700.1 kPa must be greater than 0 and at most 700 kPa.");
+                .isEqualTo("The working pressure of 700.1 kPa must be greater than 0 and at most 700 kPa. "
+                        + "Correct the pressure or its unit.");
     }
 }

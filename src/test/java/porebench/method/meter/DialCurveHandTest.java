@@ -157,8 +157,8 @@ class DialCurveHandTest {
                 .isTrue();
         Answer<DialCurve> off = answer(Fills.millilitres("350", "5.0", "700", "10.3"));
         assertThat(Said.text(Said.one(off.problems(), "meter.dial-off")))
-                .isEqualTo("The dial is off by 0.3 % at the worst, more than 0.1 %: set the initial line or the dial,"
-                        + " and check again.");
+                .isEqualTo("The dial is off by 0.3 % at the worst, more than 0.1 %. Set the initial pressure "
+                        + "line or the dial, and check again.");
     }
 
     @Test

@@ -55,7 +55,8 @@ class DialProblemsTest {
     @Test
     void asksForTwoDifferentAmounts() {
         assertThat(Said.text(only(Fills.millilitres())))
-                .isEqualTo("Different amounts of air at which the dial was checked: 0. At least two are needed.");
+                .isEqualTo("Different amounts of air at which the dial was checked: 0. Check the dial at two "
+                        + "amounts at least.");
         assertThat(only(Fills.millilitres("350", "5.0")).code()).isEqualTo("meter.too-few-points");
         Problem repeats = only(Fills.millilitres("350", "5.0", "350", "5.1"));
         assertThat(repeats.field()).isEqualTo("points");
@@ -87,7 +88,8 @@ class DialProblemsTest {
         assertThat(answer.problems().stream().map(Problem::field))
                 .contains("vesselWater", "points.0.amount", "points.1.amount");
         assertThat(Said.text(Said.one(answer.problems(), "meter.vessel-exceeds-bowl")))
-                .isEqualTo("The calibration vessel of 7.013 L must be smaller than the bowl of 7 L.");
+                .isEqualTo("The calibration vessel of 7.013 L must be smaller than the bowl of 7 L. Check the "
+                        + "masses and their units.");
         Problem second = only(vessels(grams("6900"), Fills.number("20")));
         assertThat(second.field()).isEqualTo("points.1.amount");
         assertThat(second.code()).isEqualTo("meter.amount-exceeds-bowl");
@@ -98,7 +100,8 @@ class DialProblemsTest {
     void asksForWaterBetween0And40Degrees(String celsius) {
         Problem problem = only(vessels(grams("350.0"), Fills.number(celsius)));
         assertThat(problem.field()).isEqualTo("waterTemperature");
-        assertThat(Said.text(problem)).isEqualTo("Water temperature " + celsius + " C must be from 0 to 40 C.");
+        assertThat(Said.text(problem)).isEqualTo("Water temperature " + celsius
+                + " C must be from 0 to 40 C. Correct the temperature.");
     }
 
     @Test
@@ -122,7 +125,8 @@ class DialProblemsTest {
                 Said.one(answer(vessels(grams(digits), Fills.number("20"))).problems(), "meter.not-positive");
         assertThat(problem.field()).isEqualTo("vesselWater");
         assertThat(Said.text(problem))
-                .isEqualTo("The water of the calibration vessel, " + digits + " g, must be greater than 0.");
+                .isEqualTo("The water of the calibration vessel, " + digits + " g, must be greater than 0. "
+                        + "Correct it.");
     }
 
     @ParameterizedTest

@@ -198,7 +198,8 @@ class ProfilesTest {
         assertThat(Said.codes(problems))
                 .containsExactly("profile.out-of-range", "profile.not-a-choice", "profile.figure-missing");
         assertThat(problems.stream().map(Problem::field)).containsExactly("air-step", "air-ties", "scale-top");
-        assertThat(Said.text(problems.get(2))).isEqualTo("The profile does not state scale-top.");
+        assertThat(Said.text(problems.get(2))).isEqualTo("The profile does not state scale-top. Add the figure "
+                + "to the profile.");
         assertThat(Profile.check(Profiles.standard().figures())).isEmpty();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Profile("x", "X", "", Optional.empty(), figures))

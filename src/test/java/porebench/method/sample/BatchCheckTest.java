@@ -68,12 +68,12 @@ class BatchCheckTest {
 
     @Test
     void refusesAMixWithoutAggregate() {
-        refuses(stated(CEMENT, WATER), "constituents", "mix.no-aggregate", "no fine or coarse aggregate");
+        refuses(stated(CEMENT, WATER), "constituents", "mix.no-aggregate", "Add a fine or coarse aggregate");
         refuses(
                 computed(MixLine.fine("0 kg").dense("2.6")),
                 "constituents",
                 "mix.no-aggregate",
-                "no fine or coarse aggregate");
+                "Add a fine or coarse aggregate");
         accepts(stated(SAND.named("only sand"), CEMENT, MixLine.water("550 kg")));
     }
 
@@ -86,7 +86,7 @@ class BatchCheckTest {
                         STONE),
                 "constituents.1.mass",
                 "mix.mass-negative",
-                "river sand: mass -750 lb must not be negative.");
+                "river sand: mass -750 lb must not be negative. Correct the mass.");
         doubts(
                 stated(
                         CEMENT,
@@ -173,7 +173,7 @@ class BatchCheckTest {
                     batch,
                     "constituents.3.absorption",
                     "mix.absorption-out-of-range",
-                    "stone: absorption " + absorption + " % must be from 0 to 40 %.");
+                    "stone: absorption " + absorption + " % must be from 0 to 40 %. Correct the absorption.");
         }
     }
 

@@ -27,7 +27,7 @@ class BatchVolumeCheckTest {
                 MixLine.stated("0 yd3", "5", SAND, STONE),
                 "batchVolume",
                 "mix.volume-not-positive",
-                "Batch volume 0 yd3 must be greater than 0.");
+                "Batch volume 0 yd3 must be greater than 0. Leave it empty");
     }
 
     @ParameterizedTest
@@ -52,7 +52,7 @@ class BatchVolumeCheckTest {
                     batch,
                     "constituents.3.retained",
                     "mix.retained-out-of-range",
-                    "stone: " + retained + " % held on 37.5 mm must be from 0 to 100 %.");
+                    "stone: " + retained + " % held on 37.5 mm must be from 0 to 100 %. Correct the percentage.");
         }
     }
 
@@ -89,7 +89,7 @@ class BatchVolumeCheckTest {
                 stated(CEMENT, WATER, STONE.retained("100")).withWetSieved(true),
                 "constituents",
                 "mix.no-aggregate-passes",
-                "nothing is left of it");
+                "none is left in the sieved concrete");
         assertThat(Said.codes(problems(stated(CEMENT, WATER, STONE.retained("100")))))
                 .doesNotContain("mix.no-aggregate-passes");
     }
@@ -117,7 +117,7 @@ class BatchVolumeCheckTest {
                     batch,
                     "batchVolume",
                     code,
-                    "take 0.95 m3 but the batch is stated as " + volume + " m3. The largest is stone;");
+                    "take 0.95 m3 but the batch is stated as " + volume + " m3. The largest is stone. Check");
         } else {
             doubts(batch, "batchVolume", code, "stated as " + volume + " m3 but its constituents and air make 1 m3");
         }
@@ -137,7 +137,8 @@ class BatchVolumeCheckTest {
                 MixLine.stated("0.511 m3", "5", half),
                 "batchVolume",
                 "mix.volume-far-from-constituents",
-                "The batch is stated as 0.511 m3 but its constituents and air make 0.5 m3: 2.2 % apart.");
+                "The batch is stated as 0.511 m3 but its constituents and air make 0.5 m3: 2.2 % apart. Check "
+                        + "the masses and the batch volume.");
     }
 
     /** 2299 kg in 0.95 m3 without air are 2420 kg/m3: concrete cannot be denser, and at 5 % air it has 2299. */
@@ -153,7 +154,7 @@ class BatchVolumeCheckTest {
                 MixLine.measured("2421 kg/m3", "5", CEMENT, WATER, SAND, STONE),
                 "density",
                 "mix.density-above-air-free",
-                "of 2421 kg/m3 is above the 2420 kg/m3 of the constituents without air. The largest is stone;");
+                "of 2421 kg/m3 is above the 2420 kg/m3 of the constituents without air. The largest is stone. Check");
     }
 
     /** A quarter of the stone, 0.095 m3, is sieved out; 0.855 / 0.95 = 0.9 passes; 0.995 m3 in all. */
@@ -177,7 +178,7 @@ class BatchVolumeCheckTest {
                 MixLine.stated("0.84 m3", "5", unknown, WATER, SAND, STONE),
                 "batchVolume",
                 "mix.volumes-do-not-fit",
-                "take 0.85 m3 but the batch is stated as 0.84 m3. The largest is stone;");
+                "take 0.85 m3 but the batch is stated as 0.84 m3. The largest is stone. Check");
         doubts(
                 MixLine.stated("0.86 m3", "5", unknown, WATER, SAND, STONE),
                 "constituents.0.relativeDensity",

@@ -381,8 +381,8 @@ class CorrectionSampleHandTest {
                 "1 m3", "5", MixLine.fine("2000 kg").dense("2.5").absorbing("1").moist("12"));
         assertThat(sample(wet).inundation()).contains(new Volume(0));
         assertThat(Said.text(Said.one(CorrectionSample.of(wet, BOWL).problems(), "sample.too-wet-for-bowl")))
-                .isEqualTo("The aggregate brings 1.525 L of free water, but the bowl has room for 1.4 L:"
-                        + " let it drain first.");
+                .isEqualTo("The aggregate brings 1.525 L of free water, but the bowl has room for 1.4 L. Let the "
+                        + "aggregate drain first.");
         Batch drained = MixLine.stated(
                 "1 m3", "5", MixLine.fine("2000 kg").dense("2.5").absorbing("1").moist("11"));
         assertThat(Said.codes(CorrectionSample.of(drained, BOWL).problems())).doesNotContain("sample.too-wet-for-bowl");

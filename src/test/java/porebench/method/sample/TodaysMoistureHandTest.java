@@ -104,7 +104,8 @@ class TodaysMoistureHandTest {
         if (!taken) {
             assertThat(answer.problems().get(0).field()).isEqualTo("moisture.0");
             assertThat(Said.text(Said.one(answer.problems(), "mix.moisture-out-of-range")))
-                    .isEqualTo("sand: moisture " + moisture + " % must be from 0 to 60 % of the oven-dry mass.");
+                    .isEqualTo("sand: moisture " + moisture + " % must be from 0 to 60 % of the oven-dry mass. "
+                            + "Correct the moisture.");
         }
     }
 
@@ -130,8 +131,8 @@ class TodaysMoistureHandTest {
         Answer<CorrectionSample> wet = TodaysMoisture.of(designed, List.of(percent("12")));
         assertThat(litres(wet.value().orElseThrow())).isZero();
         assertThat(Said.text(Said.one(wet.problems(), "sample.wetter-than-room")))
-                .isEqualTo("The aggregate brings 1.525 L of water more than designed, but only 1.4 L were left to add:"
-                        + " let it drain first.");
+                .isEqualTo("The aggregate brings 1.525 L of water more than designed, but only 1.4 L were left "
+                        + "to add. Let the aggregate drain first.");
     }
 
     /** Where the design's own water is not known, or there was no room for any, today's is not known either. */

@@ -100,7 +100,7 @@ class DeterminationSummaryHandTest {
         assertThat(one.expandedUncertaintyPercent()).isEmpty();
         assertThat(one.reportedPercent()).isEqualTo(new BigDecimal("0.4"));
         assertThat(Said.text(Said.one(one.doubts(), "determination.few-trials")))
-                .isEqualTo("1 of at least 3 trials count.");
+                .isEqualTo("1 of at least 3 trials count. Make more trials.");
     }
 
     /** Rounded once, from the mean: (0.3 + 0.4) / 2 = 0.35 -> 0.4, (0.2 + 0.3) / 2 = 0.25 -> 0.2 to the even tenth. */
@@ -132,8 +132,8 @@ class DeterminationSummaryHandTest {
     @Test
     void saysHowWideTheRangeIs() {
         assertThat(Said.text(Said.one(of(0.2, 0.2, 0.6).doubts(), "determination.range-too-wide")))
-                .isEqualTo("The range of 0.4 % over 3 trials is wider than 0.33 %:"
-                        + " look for a trial that went wrong, or make more.");
+                .isEqualTo("The range of 0.4 % over 3 trials is wider than 0.33 %. Look for a trial that went "
+                        + "wrong, or make more trials.");
     }
 
     @Test

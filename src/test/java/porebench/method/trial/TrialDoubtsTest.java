@@ -95,7 +95,8 @@ class TrialDoubtsTest {
                 Expected.UNKNOWN,
                 "factor",
                 "trial.factor-negative",
-                "The factor -0.1 % is negative: look for a leak, a wrong water volume or a wrong initial pressure line.");
+                "The factor -0.1 % is negative. Look for a leak, a wrong water volume or a wrong initial "
+                        + "pressure line.");
         accepts(TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "5.0"), Expected.UNKNOWN);
         accepts(TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "5.79"), Expected.UNKNOWN);
         doubts(
@@ -103,8 +104,8 @@ class TrialDoubtsTest {
                 Expected.UNKNOWN,
                 "factor",
                 "trial.factor-high",
-                "The factor 0.8 % reaches 0.8 % (Kansas KT-18: volumetric test at least once at 0.8 % or more):"
-                        + " make a volumetric test, and look for porous or lightweight aggregate.");
+                "The factor 0.8 % reaches 0.8 % (Kansas KT-18: volumetric test at least once at 0.8 % or more). "
+                        + "Make a volumetric test, and look for porous or lightweight aggregate.");
     }
 
     /** In binary 5.8 - 5 is 0.7999999999999998 and 5.1 - 5.1 from 357 mL of 7 L may be a hair below 0. */
@@ -140,9 +141,11 @@ class TrialDoubtsTest {
         List<Problem> problems = problems(light, MASSES);
         assertThat(problems.stream().map(Said::text))
                 .containsExactly(
-                        "The fine aggregate weighed 4500 g for a target of 5000 g: -10 % off, tolerance 1 %.",
-                        "The coarse aggregate weighed 6750 g for a target of 7500 g: -10 % off, tolerance 1 %.",
-                        "At the right mass the factor would be 0.44 %.");
+                        "The fine aggregate weighed 4500 g for a target of 5000 g: -10 % off, tolerance 1 %. "
+                                + "Check the mass; weigh again if it is right.",
+                        "The coarse aggregate weighed 6750 g for a target of 7500 g: -10 % off, tolerance 1 %. "
+                                + "Check the mass; weigh again if it is right.",
+                        "With the right mass the factor would be 0.44 %. Compare the two before the trial counts.");
         assertThat(problems.stream().map(Problem::field)).containsExactly("fine", "coarse", "masses");
         assertThat(problems).noneMatch(Problem::isError);
     }
@@ -166,7 +169,8 @@ class TrialDoubtsTest {
 
     @Test
     void doubtsMassesThatWereNotRecordedWhereTheyAreExpected() {
-        String words = "The masses of the sample were not recorded, so they cannot be checked.";
+        String words = "The masses of the sample were not recorded, so they cannot be checked. Type the masses, "
+                + "or save the trial with the reason.";
         doubts(SOUND, MASSES, "masses", "trial.masses-missing", words);
         doubts(TrialReadings.withFine(SOUND, "5"), MASSES, "masses", "trial.masses-missing", words);
         doubts(TrialReadings.withCoarse(SOUND, "7.5"), MASSES, "masses", "trial.masses-missing", words);
@@ -185,7 +189,8 @@ class TrialDoubtsTest {
         accepts(TrialReadings.withMasses(SOUND, "0", "7.5"), noSand);
         List<Problem> sand = problems(TrialReadings.withMasses(SOUND, "0.001", "7.5"), noSand);
         assertThat(Said.text(Said.one(sand, "trial.mass-off-target")))
-                .isEqualTo("The fine aggregate weighed 1 g for a target of 0 g: 100 % off, tolerance 1 %.");
+                .isEqualTo("The fine aggregate weighed 1 g for a target of 0 g: 100 % off, tolerance 1 %. Check "
+                        + "the mass; weigh again if it is right.");
         assertThat(Said.codes(problems(TrialReadings.withMasses(SOUND, "0", "0"), MASSES)))
                 .containsExactly("trial.mass-off-target", "trial.mass-off-target");
     }
@@ -222,19 +227,22 @@ class TrialDoubtsTest {
                 soak(15),
                 "soak",
                 "trial.soak-short",
-                "Soaked 9.9 min, shorter than the 15 min of the mix by more than 5 min: the factor may come out high.");
+                "Soaked 9.9 min, shorter than the 15 min of the mix by more than 5 min: the factor may come out "
+                        + "high. Make the trial again with the full soak, or save it with the reason.");
         doubts(
                 TrialReadings.withSoak(SOUND, "20.1"),
                 soak(15),
                 "soak",
                 "trial.soak-long",
-                "Soaked 20.1 min, longer than the 15 min of the mix by more than 5 min: the factor may come out low.");
+                "Soaked 20.1 min, longer than the 15 min of the mix by more than 5 min: the factor may come out "
+                        + "low. Make the trial again with the right soak, or save it with the reason.");
         doubts(
                 SOUND,
                 soak(15),
                 "soak",
                 "trial.soak-missing",
-                "The soak time was not recorded; the mix asks for 15 min.");
+                "The soak time was not recorded; the mix asks for 15 min. Type the soak time, or save the trial "
+                        + "with the reason.");
         accepts(TrialReadings.withSoak(SOUND, "90"), Expected.UNKNOWN);
     }
 
@@ -256,7 +264,8 @@ class TrialDoubtsTest {
                 air(6.5),
                 "withdrawn",
                 "trial.withdrawal-far",
-                "Water withdrawn is 5 % of the bowl, further than 1 % from the target air of 6.5 %.");
+                "Water withdrawn is 5 % of the bowl, further than 1 % from the target air of 6.5 %. Check the "
+                        + "amount; make the trial again if it is right.");
     }
 
     /** A reading or water that belongs to the other type is not used, and not judged by its size either. */
@@ -268,15 +277,16 @@ class TrialDoubtsTest {
         assertThat(Said.codes(trial.problems()))
                 .containsExactly("trial.withdrawal-on-type-a", "trial.reading-not-used");
         assertThat(Said.text(trial.problems().get(1)))
-                .isEqualTo("The gauge reading is not used: the meter is a Type A.");
+                .isEqualTo("The gauge reading is not used: the meter is a Type A. Leave it empty, or correct the "
+                        + "meter.");
         assertThat(trial.factorPercent()).hasValue(0.4);
         assertThat(trial.counts()).isTrue();
         Readings typeB = TrialReadings.both(SOUND, TrialReadings.typeA("50", "-1"));
         TrialFactor other = TrialFactor.of(typeB, Expected.UNKNOWN, Profiles.standard());
         assertThat(other.problems().stream().map(Said::text))
                 .containsExactly(
-                        "The reading h1 is not used: the meter is a Type B.",
-                        "The reading h2 is not used: the meter is a Type B.");
+                        "The reading h1 is not used: the meter is a Type B. Leave it empty, or correct the meter.",
+                        "The reading h2 is not used: the meter is a Type B. Leave it empty, or correct the meter.");
         assertThat(other.counts()).isTrue();
     }
 
@@ -290,20 +300,23 @@ class TrialDoubtsTest {
                 scale(9),
                 "gauge",
                 "trial.reading-off-scale",
-                "The gauge reading of 9.1 % is beyond the top of the scale, 9 %.");
+                "The gauge reading of 9.1 % is beyond the top of the scale, 9 %. Read again, or correct the top "
+                        + "of the scale in the register of meters.");
         accepts(TrialReadings.typeB("9.9", Withdrawal.Unit.PERCENT, "10"), Expected.UNKNOWN);
         doubts(
                 TrialReadings.typeB("9.9", Withdrawal.Unit.PERCENT, "10.1"),
                 Expected.UNKNOWN,
                 "gauge",
                 "trial.reading-off-scale",
-                "The gauge reading of 10.1 % is beyond the top of the scale, 10 %.");
+                "The gauge reading of 10.1 % is beyond the top of the scale, 10 %. Read again, or correct the "
+                        + "top of the scale in the register of meters.");
         doubts(
                 TrialReadings.typeA("10.1", "9.9"),
                 Expected.UNKNOWN,
                 "h1",
                 "trial.reading-off-scale",
-                "The reading h1 of 10.1 % is beyond the top of the scale, 10 %.");
+                "The reading h1 of 10.1 % is beyond the top of the scale, 10 %. Read again, or correct the top "
+                        + "of the scale in the register of meters.");
     }
 
     @ParameterizedTest
@@ -324,7 +337,8 @@ class TrialDoubtsTest {
         Problem problem = Said.one(
                 problems(TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "-0.1"), Expected.UNKNOWN),
                 "trial.reading-impossible");
-        assertThat(Said.text(problem)).isEqualTo("The gauge reading of -0.1 % must be from 0 to 100 %.");
+        assertThat(Said.text(problem)).isEqualTo("The gauge reading of -0.1 % must be from 0 to 100 %. Correct "
+                + "it.");
         assertThat(problem.field()).isEqualTo("gauge");
         assertThat(TrialFactor.of(
                                 TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "100.1"),
@@ -346,7 +360,8 @@ class TrialDoubtsTest {
                 Expected.UNKNOWN,
                 "bowl",
                 "trial.bowl-small",
-                "The bowl of 5.99 L is smaller than the 6 L of ASTM C231/C231M.");
+                "The bowl of 5.99 L is smaller than the 6 L of ASTM C231/C231M. Use a larger bowl, or save the "
+                        + "trial with the reason.");
         assertThat(TrialFactor.of(
                                 less,
                                 Expected.UNKNOWN,

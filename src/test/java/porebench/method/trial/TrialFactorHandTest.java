@@ -76,7 +76,8 @@ class TrialFactorHandTest {
     @Test
     void neverKnowsAFactorWithoutItsReadings() {
         Readings bare = TrialReadings.blank(MeterType.B);
-        String end = " is missing: the factor of this trial cannot be computed.";
+        String end = " is missing: the factor of this trial cannot be computed."
+                + " Type it, or mark the trial void.";
         assertThat(Said.codes(factor(bare).problems()))
                 .containsExactly("trial.reading-missing", "trial.reading-missing");
         assertThat(factor(bare).problems().stream().map(Said::text))
@@ -125,7 +126,8 @@ class TrialFactorHandTest {
                 readings,
                 missing,
                 "trial.reading-missing",
-                "The reading " + missing + " is missing: the factor of this trial cannot be computed.");
+                "The reading " + missing + " is missing: the factor of this trial cannot be computed."
+                        + " Type it, or mark the trial void.");
         assertThat(factor(readings).factorPercent()).isEmpty();
     }
 
@@ -147,7 +149,8 @@ class TrialFactorHandTest {
     void refusesABowlThatIsNotGreaterThanZero() {
         Readings readings = TrialReadings.withBowl(
                 TrialReadings.typeB("350", Withdrawal.Unit.MILLILITRE, "5.4"), Typed.of("0.0", VolumeUnit.LITRE));
-        refuses(readings, "bowl", "trial.bowl-not-positive", "Bowl volume 0.0 L must be greater than 0.");
+        refuses(readings, "bowl", "trial.bowl-not-positive", "Bowl volume 0.0 L must be greater than 0. Correct "
+                + "the volume.");
         assertThat(factor(readings).factorPercent()).isEmpty();
         assertThat(factor(readings).withdrawnPercent()).isEmpty();
     }
@@ -159,17 +162,19 @@ class TrialFactorHandTest {
                 TrialReadings.typeB("7001", Withdrawal.Unit.MILLILITRE, "5.4"),
                 "withdrawn",
                 "trial.withdrawal-exceeds-bowl",
-                "The water withdrawn is 100.01 % of the bowl: more than the bowl holds.");
+                "The water withdrawn is 100.01 % of the bowl: more than the bowl holds. Check the amount and its "
+                        + "unit.");
         refuses(
                 TrialReadings.typeB("100.1", Withdrawal.Unit.PERCENT, "5.4"),
                 "withdrawn",
                 "trial.withdrawal-exceeds-bowl",
-                "The water withdrawn is 100.1 % of the bowl: more than the bowl holds.");
+                "The water withdrawn is 100.1 % of the bowl: more than the bowl holds. Check the amount and its "
+                        + "unit.");
         refuses(
                 TrialReadings.typeB("-1", Withdrawal.Unit.MILLILITRE, "5.4"),
                 "withdrawn",
                 "trial.withdrawal-negative",
-                "Water withdrawn -1 must not be negative.");
+                "Water withdrawn -1 must not be negative. Correct it.");
         assertThat(factor(TrialReadings.typeB("-1", Withdrawal.Unit.PERCENT, "5.4"))
                         .factorPercent())
                 .isEmpty();
@@ -191,12 +196,12 @@ class TrialFactorHandTest {
                 weighed,
                 "waterTemperature",
                 "trial.water-temperature-missing",
-                "Water withdrawn by mass needs its temperature.");
+                "Water withdrawn by mass needs its temperature. Type the temperature of the water.");
         refuses(
                 TrialReadings.withWater(weighed, "40.5"),
                 "waterTemperature",
                 "water.temperature-out-of-range",
-                "Water temperature 40.5 C must be from 0 to 40 C.");
+                "Water temperature 40.5 C must be from 0 to 40 C. Correct the temperature.");
         assertThat(factor(TrialReadings.withWater(weighed, "40.5")).factorPercent())
                 .isEmpty();
         assertThat(factor(TrialReadings.withWater(weighed, "40")).problems()).isEmpty();
@@ -229,17 +234,17 @@ class TrialFactorHandTest {
                 TrialReadings.withMasses(sound, "-1.5", "7"),
                 "fine",
                 "trial.negative",
-                "The fine aggregate of -1.5 must not be negative.");
+                "The fine aggregate of -1.5 must not be negative. Correct it.");
         refuses(
                 TrialReadings.withMasses(sound, "5", "-7"),
                 "coarse",
                 "trial.negative",
-                "The coarse aggregate of -7 must not be negative.");
+                "The coarse aggregate of -7 must not be negative. Correct it.");
         refuses(
                 TrialReadings.withSoak(sound, "-1"),
                 "soak",
                 "trial.negative",
-                "The soak time of -1 must not be negative.");
+                "The soak time of -1 must not be negative. Correct it.");
         assertThat(factor(TrialReadings.withSoak(TrialReadings.withMasses(sound, "0", "0"), "0"))
                         .problems())
                 .isEmpty();

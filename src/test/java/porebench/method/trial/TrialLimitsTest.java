@@ -68,7 +68,7 @@ class TrialLimitsTest {
                 .containsExactly("trial.bowl-impossible", "trial.water-impossible");
         assertThat(Said.text(
                         TrialLimits.check(readings("7", "5040", "7", "1", "20")).get(0)))
-                .isEqualTo("The sample of 5047 kg does not go into a bowl of 7 L, which holds at most 56 kg of even the"
-                        + " heaviest stone. Is the unit right?");
+                .isEqualTo("The sample of 5047 kg does not go into a bowl of 7 L, which holds at most 56 kg of "
+                        + "even the heaviest aggregate. Check the masses and their unit.");
     }
 }

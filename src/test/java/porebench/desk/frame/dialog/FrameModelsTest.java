@@ -98,8 +98,8 @@ class FrameModelsTest {
                 Evidence.of(book, design.id()).orElseThrow(), DAY.atTime(12, 0), ProblemText.in(Locale.ENGLISH)::say);
         assertThat(next.key()).isEqualTo("next.recheck-rule.begin");
         assertThat(FrameTexts.in(Locale.ENGLISH).get(next.key(), next.values().toArray()))
-                .isEqualTo("A season began on 2026-11-01; the newest trial is of 2026-06-10. Weigh out a new sample and"
-                        + " make at least 3 trials.");
+                .isEqualTo("A season began on 2026-11-01; the newest trial is of 2026-06-10. Test again. Weigh "
+                        + "out a new sample and make at least 3 trials.");
     }
 
     @Test
@@ -223,8 +223,8 @@ class FrameModelsTest {
         assertThat(spanish.unit(FigureName.RECHECK_SEASONS)).isEqualTo("MM-DD,MM-DD o ninguna");
         Problem wrong = FigureName.RECHECK_SEASONS.check("abril").orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(wrong)))
-                .isEqualTo("Ensayo nuevo al empezar temporada: abril debe ser días del año como 04-01,10-01, cada uno"
-                        + " una vez, o ninguna.");
+                .isEqualTo("Ensayo nuevo al empezar temporada: abril no son días del año. Escribir días como "
+                        + "04-01,10-01, cada uno una vez, o ninguno.");
     }
 
     @Test
@@ -233,12 +233,14 @@ class FrameModelsTest {
         String kept = spanish.keep(FigureName.FACTOR_STEP, "0.1");
         Problem wrong = FigureName.FACTOR_STEP.check(kept).orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(wrong)))
-                .isEqualTo("Redondeo del factor informado: 0.1 debe ser un número entre 0,01 y 1 % de aire.");
+                .isEqualTo("Redondeo del factor informado: 0.1 debe ser un número entre 0,01 y 1 % de aire. "
+                        + "Corregirlo.");
         Problem noChoice = FigureName.AIR_TIES
                 .check(spanish.keep(FigureName.AIR_TIES, "arriba"))
                 .orElseThrow();
         assertThat(ProblemText.in(Locale.forLanguageTag("es")).say(spanish.named(noChoice)))
-                .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero.");
+                .isEqualTo("Los empates del aire van a: arriba debe ser uno de estos: al par, lejos de cero. "
+                        + "Elegir uno de ellos.");
         Problem missing = Profile.check(Map.of()).stream()
                 .filter(problem -> problem.field().equals(FigureName.AIR_TIES.symbol()))
                 .findFirst()
