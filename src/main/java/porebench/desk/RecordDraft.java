@@ -1,5 +1,6 @@
 package porebench.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -61,6 +62,11 @@ public abstract class RecordDraft<T extends Kept> extends DraftModel {
 
     public final DeskModel desk() {
         return desk;
+    }
+
+    @Override
+    public Optional<LocalDate> today() {
+        return Optional.of(desk.tools().today());
     }
 
     public final Columns<T> columns() {

@@ -1,5 +1,6 @@
 package porebench.desk.change;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -196,5 +197,10 @@ final class DecisionModel extends DraftModel {
             case REPLACE -> texts().get("next.replace");
             case TEST_MORE -> texts().get("next.test-more", last.more().orElse(0));
         };
+    }
+
+    @Override
+    public Optional<LocalDate> today() {
+        return Optional.of(desk.tools().today());
     }
 }

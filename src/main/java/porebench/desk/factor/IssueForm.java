@@ -84,7 +84,7 @@ final class IssueForm {
         problemText = desk.tools().problemText();
         quoted = new WorkedOut<>(() -> desk.tools().tasks(), new QuotedUncertainty()::of, this::showEvidence);
         OnView.each(panel, this::showEvidence);
-        form = new ColumnForm(model, problemText);
+        form = new ColumnForm(model, problemText).on(() -> desk.tools().today());
         boxesForm = new ColumnForm(model, problemText);
         doubts = new ProblemLines("factor.doubts", problemText).keepingRoom(3);
         boxesTitle = new WrappedText("factor.doubts-title", "", texts.get("form.doubts-title"));

@@ -1,5 +1,6 @@
 package porebench.desk.field;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JCheckBox;
 import javax.swing.JComponent;
@@ -7,6 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
+import porebench.desk.form.DayPicker;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
 import porebench.desk.form.Typing;
@@ -44,6 +46,9 @@ final class FieldBar {
         bar.setOpaque(false);
         add(line, first, "readings.first", "field.first", model::typeFirst);
         add(line, last, "readings.last", "field.last", model::typeLast);
+        for (JTextField day : List.of(first, last)) {
+            DayPicker.onDay(day, () -> model.desk().tools().today(), texts.locale());
+        }
         add(line, mix, "readings.mix", "field.mix", model::typeMix);
         guard.setName("readings.guard");
         guard.setOpaque(false);
@@ -61,7 +66,7 @@ final class FieldBar {
     private void add(JPanel line, JTextField input, String name, String label, Consumer<String> typed) {
         input.setName(name);
         line.add(Form.label(texts.get(label), input));
-        line.add(input, "wmin 86");
+        line.add(input, "wmin 110");
         Typing.follow(input, text -> {
             if (!showing) {
                 typed.accept(text);

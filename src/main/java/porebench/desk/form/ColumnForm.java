@@ -2,6 +2,7 @@ package porebench.desk.form;
 
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -21,6 +23,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.method.Problem;
 import porebench.method.ProblemText;
+import porebench.record.column.CellShape;
 import porebench.record.column.Column;
 
 /** The fields of one record, one a column, linked to its draft. */
@@ -35,10 +38,17 @@ public final class ColumnForm {
     private final Set<String> unitsShown = new HashSet<>();
     private final List<Runnable> pulls = new ArrayList<>();
     private boolean pulling;
+    private Optional<Supplier<LocalDate>> calendar = Optional.empty();
 
     public ColumnForm(ColumnModel model, ProblemText problemText) {
         this.model = model;
         this.form = new Form(problemText);
+    }
+
+    /** Says what day it is, from which a day is chosen in the fields that are added from now on. */
+    public ColumnForm on(Supplier<LocalDate> today) {
+        calendar = Optional.of(today);
+        return this;
     }
 
     /** Adds the fields of some columns. */
@@ -119,6 +129,8 @@ public final class ColumnForm {
                 }
             }
         });
+        calendar.or(() -> model.today().map(day -> () -> model.today().orElse(day)))
+                .ifPresent(today -> pick(column, input, today));
         pulls.add(() -> {
             if (!input.getText().equals(model.shown(column))) {
                 input.setText(model.shown(column));
@@ -127,6 +139,16 @@ public final class ColumnForm {
             input.putClientProperty("JTextField.placeholderText", model.hint(column));
         });
         return input;
+    }
+
+    /** Hangs a month from the field of a day or of a moment. */
+    private void pick(Column<?, ?> column, JTextField input, Supplier<LocalDate> today) {
+        CellShape.Kind kind = CellShape.of(column).kind();
+        if (kind == CellShape.Kind.DAY) {
+            DayPicker.onDay(input, today, model.texts().locale());
+        } else if (kind == CellShape.Kind.MOMENT) {
+            DayPicker.onMoment(input, today, model.texts().locale());
+        }
     }
 
     private JComboBox<String> choices(Column<?, ?> column) {

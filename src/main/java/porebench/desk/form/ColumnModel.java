@@ -1,7 +1,9 @@
 package porebench.desk.form;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import porebench.method.Texts;
 import porebench.record.column.Column;
 import porebench.record.column.FixedUnit;
@@ -25,6 +27,11 @@ public interface ColumnModel {
      * @param label what was changed, for undoing it
      */
     void update(String label, TypedDraft changed);
+
+    /** Returns what day it is, from which a day is chosen; empty where days are only typed. */
+    default Optional<LocalDate> today() {
+        return Optional.empty();
+    }
 
     /** Returns the words of the form. */
     Texts texts();

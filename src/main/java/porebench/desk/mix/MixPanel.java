@@ -113,9 +113,7 @@ final class MixPanel {
         head.add(Commands.button("mix.readings", acts.get(2)), "aligny top");
         head.add(Commands.button("mix.revert", acts.get(1)), "aligny top");
         head.add(newer.button("mix.save", acts.get(0)), "aligny top");
-        head.add(standing, "wmin 0");
-        head.add(Commands.button("mix.copy", acts.get(3)), "skip 1, aligny top");
-        head.add(Commands.button("mix.compare", acts.get(4)), "aligny top");
+        head.add(standing, "span 4, wmin 0");
         page.add(head);
         page.add(refusal.keepingRoom(1), "wmin 0, " + WrappedText.ROOM_KEPT);
         JPanel top = new JPanel(new MigLayout("insets 0, fillx", "[grow,fill,340::760]20[pref!]push", "[top]"));
@@ -123,7 +121,11 @@ final class MixPanel {
         left.add(Form.heading(texts.get("section.batch"), "h2"), "gapbottom 4");
         left.add(form.panel());
         top.add(left);
-        top.add(figures.panel());
+        JPanel right = new JPanel(new MigLayout("insets 0, fillx, wrap 1", "[grow,fill]", "[]12[]6[]"));
+        right.add(figures.panel());
+        right.add(Commands.button("mix.copy", acts.get(3)));
+        right.add(Commands.button("mix.compare", acts.get(4)));
+        top.add(right);
         page.add(top);
         JPanel buttons = new JPanel(new MigLayout("insets 0, fillx", "[]push[]8[]8[]8[]"));
         buttons.add(Form.heading(texts.get("section.constituents"), "h2"));

@@ -321,4 +321,9 @@ final class OverTimeModel extends DraftModel {
     void onChange(Runnable listener) {
         listeners.add(listener);
     }
+
+    @Override
+    public Optional<LocalDate> today() {
+        return Optional.of(desk.tools().today());
+    }
 }

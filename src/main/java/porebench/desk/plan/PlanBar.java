@@ -12,6 +12,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.form.Commands;
+import porebench.desk.form.DayPicker;
 import porebench.desk.form.Days;
 import porebench.desk.form.Form;
 import porebench.desk.form.ProblemLines;
@@ -52,7 +53,8 @@ final class PlanBar {
         bar.setOpaque(false);
         from.setName("plan.from");
         line.add(Form.label(texts.get("field.from"), from));
-        line.add(from, "wmin 86");
+        DayPicker.onDay(from, () -> model.desk().tools().today(), texts.locale());
+        line.add(from, "wmin 110");
         line.add(Commands.button(
                 "plan.earlier", Commands.of(texts.get("act.earlier-week"), () -> week(-TestPlan.DAYS))));
         line.add(Commands.button("plan.later", Commands.of(texts.get("act.later-week"), () -> week(TestPlan.DAYS))));

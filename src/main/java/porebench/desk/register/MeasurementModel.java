@@ -1,5 +1,6 @@
 package porebench.desk.register;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -144,5 +145,10 @@ final class MeasurementModel extends DraftModel {
         Draft draft =
                 corrected.map(version -> Draft.correcting(version, measured)).orElseGet(() -> Draft.of(measured));
         desk.keep(List.of(draft), why, outcome.first(this::begin));
+    }
+
+    @Override
+    public Optional<LocalDate> today() {
+        return Optional.of(desk.tools().today());
     }
 }

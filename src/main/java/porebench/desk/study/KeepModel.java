@@ -302,4 +302,9 @@ final class KeepModel extends DraftModel {
     void whenEnded(Runnable told) {
         whenEnded = told;
     }
+
+    @Override
+    public Optional<LocalDate> today() {
+        return Optional.of(desk.tools().today());
+    }
 }
