@@ -21,7 +21,7 @@ final class TextFiles {
     static final List<String> LANGUAGES = List.of("es", "fr", "de");
 
     /** The languages of which no file may be missing. */
-    static final Set<String> WHOLE = Set.of("es");
+    static final Set<String> WHOLE = Set.of("es", "fr", "de");
 
     static final String SPAIN = "es_ES";
 

@@ -29,6 +29,11 @@ public final class Manual {
     private static final String PROBLEMS = "<!-- problems -->";
     private static final String TERMS = "<!-- terms -->";
 
+    /** A page of another language lies a folder deeper than the English one, but is shown from the same place. */
+    private static final String UP_TWICE = "](../../";
+
+    private static final String UP_ONCE = "](../";
+
     private final Map<String, ManualPage> pages = new LinkedHashMap<>();
 
     private Manual(Locale locale) {
@@ -65,7 +70,8 @@ public final class Manual {
             Optional<String> text = text(FOLDER + folder + name + ".md");
             if (text.isPresent()) {
                 boolean isTranslated = !folder.isEmpty() || locale.getLanguage().equals("en");
-                return ManualPage.of(name, filled(text.get(), locale), isTranslated);
+                String here = folder.isEmpty() ? text.get() : text.get().replace(UP_TWICE, UP_ONCE);
+                return ManualPage.of(name, filled(here, locale), isTranslated);
             }
         }
         throw new IllegalStateException("the program lacks page " + name + " of its manual");

@@ -82,6 +82,17 @@ class ManualModelTest {
     }
 
     @Test
+    void aPageOfAnotherLanguageShowsThePicturesOfTheEnglishOne() {
+        Manual french = Manual.read(Locale.FRENCH);
+        assertThat(french.pages()).hasSameSizeAs(ENGLISH.pages()).allMatch(ManualPage::isTranslated);
+        ManualPage cards = french.named("cards").orElseThrow();
+        assertThat(cards.title()).isEqualTo("Cartes et rappel");
+        assertThat(ManualHtml.of(cards, "", 100))
+                .contains("src=\"../pictures/card.png\"")
+                .doesNotContain("../../");
+    }
+
+    @Test
     void aLanguageWithoutAPageShowsTheEnglishOneAndKnowsIt() {
         Manual other = Manual.read(Locale.forLanguageTag("pt-BR"));
         assertThat(other.pages()).hasSameSizeAs(ENGLISH.pages());
