@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -19,9 +18,6 @@ final class TextFiles {
 
     /** The languages beside English. What Spain says otherwise than the Americas stands in files of its own. */
     static final List<String> LANGUAGES = List.of("es", "fr", "de");
-
-    /** The languages of which no file may be missing. */
-    static final Set<String> WHOLE = Set.of("es", "fr", "de");
 
     static final String SPAIN = "es_ES";
 

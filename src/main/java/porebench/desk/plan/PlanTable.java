@@ -60,7 +60,7 @@ final class PlanTable {
                 edited(PlanColumns.TRIALS, 50, this::trials).number(),
                 edited(PlanColumns.METER, 62, this::meter).editor(new DefaultCellEditor(meters)),
                 edited(PlanColumns.WHO, 100, line -> line.typed().text(PlanColumns.WHO)),
-                new ShownColumn<>(texts.get("row.placing"), 100, this::placing),
+                new ShownColumn<>(texts.get("row.placing"), 112, this::placing),
                 edited(PlanColumns.REMARK, 160, line -> line.typed().text(PlanColumns.REMARK)),
                 new ShownColumn<>(texts.get("row.title"), 190, line -> said(line, PlannedTest::title)));
     }

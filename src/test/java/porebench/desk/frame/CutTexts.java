@@ -75,7 +75,7 @@ final class CutTexts {
     private static void look(JComponent component, String text, List<String> cut) {
         boolean isWrapped = component.getClientProperty(BasicHTML.propertyKey) != null;
         int lacking = component.getPreferredSize().width - component.getWidth();
-        if (text != null && !text.isBlank() && !isWrapped && component.isShowing() && lacking > 1) {
+        if (text != null && !text.isBlank() && !isWrapped && component.isShowing() && component.getWidth() > 0 && lacking > 1) {
             cut.add(component.getName() + " \"" + text + "\" " + lacking);
         }
     }

@@ -71,7 +71,7 @@ public final class MixRail {
     private final WrappedText nothing = new WrappedText("mixes.nothing", "quiet");
     private final JLabel count = Form.heading("", "quiet");
     private final JPanel registerGrid = new JPanel(
-            new MigLayout("insets 0, fillx, wrap 2, gap 2 0, novisualpadding", "[grow,fill,0::,sg][grow,fill,0::,sg]"));
+            new MigLayout("insets 0, fillx, wrap 2, gap 2 0, novisualpadding", "[grow,fill,0::][grow,fill,0::]"));
     private final MixCell cell;
     private final MixSearch found;
     private final List<JToggleButton> entries = new ArrayList<>();
@@ -126,7 +126,7 @@ public final class MixRail {
     }
 
     private void addHeading(JButton begin) {
-        JPanel heading = new JPanel(new MigLayout("insets 0 6 0 4", "[]8[grow][]", "[]"));
+        JPanel heading = new JPanel(new MigLayout("insets 0 6 0 4", "[]4[grow]2[]", "[]"));
         heading.setOpaque(false);
         JLabel title = Form.label(texts.get("rail.mixes"), list);
         title.putClientProperty(STYLE, "h2");
