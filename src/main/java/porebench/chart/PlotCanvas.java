@@ -16,6 +16,8 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -48,6 +50,7 @@ final class PlotCanvas extends ChartPanel {
     private transient Runnable restore = () -> {};
     private transient Runnable changed = () -> {};
     private transient double scale = 1;
+    private String said = "";
     private boolean opens;
     private boolean zoomed;
 
@@ -154,10 +157,32 @@ final class PlotCanvas extends ChartPanel {
         return points.flatMap(all -> all.known(id));
     }
 
+    /** Takes what the plot shows in words. */
+    void say(String words) {
+        said = words;
+    }
+
+    @Override
+    public AccessibleContext getAccessibleContext() {
+        if (accessibleContext == null) {
+            accessibleContext = new AccessibleJPanel() {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                public AccessibleRole getAccessibleRole() {
+                    return AccessibleRole.CANVAS;
+                }
+            };
+        }
+        return accessibleContext;
+    }
+
     void mark(Optional<PlotPoint> point) {
         marked = point;
+        // The point first: with the arrow keys that is what is new.
         getAccessibleContext()
-                .setAccessibleDescription(point.map(PlotPoint::words).orElse(null));
+                .setAccessibleDescription(
+                        point.map(known -> known.words() + "\n" + said).orElse(said));
         changed.run();
         repaint();
     }

@@ -57,6 +57,7 @@ public final class PlotView {
         ShownPlot next = new ShownPlot(data, look);
         if (!shown.equals(Optional.of(next))) {
             shown = Optional.of(next);
+            canvas.say(String.join("\n", said()));
             canvas.show(data.chart(look, locale), look);
         }
     }
@@ -94,6 +95,11 @@ public final class PlotView {
     /** Marks the first point with an id; with an id that is not there, none. */
     public void mark(String id) {
         canvas.mark(canvas.known(id));
+    }
+
+    /** Returns what the plot shows in words, a sentence each, for who does not see it; nothing while nothing is shown. */
+    public List<String> said() {
+        return shown.map(known -> known.data().said(locale)).orElse(List.of());
     }
 
     /** Returns what there is to say about the marked point, in one line. */

@@ -11,6 +11,8 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import porebench.chart.PlotView;
 import porebench.desk.form.Commands;
@@ -37,7 +39,9 @@ public final class PlotPanel {
     private final WrappedText marked;
     private final Action showAll;
     private final JPanel panel =
-            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][][]", "[]8[]6[]"));
+            new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow,fill,0::][][][][]", "[]8[]6[]6[]"));
+    private final JToggleButton inWords = new JToggleButton();
+    private final WrappedText said;
     private boolean opens;
 
     /**
@@ -64,6 +68,8 @@ public final class PlotPanel {
         this.name = name;
         view = new PlotView("plot." + name, tools.locale());
         marked = new WrappedText("marked." + name, "quiet");
+        said = new WrappedText("said." + name, "");
+        said.setVisible(false);
         showAll = Commands.of(texts.get("plot.all"), view::showAll);
         title.putClientProperty("FlatLaf.styleClass", "h2");
         title.setLabelFor(view.component());
@@ -75,13 +81,26 @@ public final class PlotPanel {
         panel.add(title, "wmin 0");
         JButton all = Commands.button("all." + name, showAll);
         all.setToolTipText(texts.get("plot.hint"));
+        panel.add(inWords());
         panel.add(all);
         panel.add(button("copy.", texts.get("plot.copy"), this::copy));
         panel.add(button("save.", texts.get("plot.save"), this::save), "wrap");
-        panel.add(box, "span 4, wmin 0, wrap");
-        panel.add(marked, "span 4, wmin 0");
+        panel.add(box, "span 5, wmin 0, wrap");
+        panel.add(marked, "span 5, wmin 0, wrap");
+        panel.add(said, "span 5, wmin 0");
         view.onChange(this::refresh);
         refresh();
+    }
+
+    /** The same in words under the plot, for who does not see it well: by the button, or by W in the plot. */
+    private JToggleButton inWords() {
+        inWords.setName("words." + name);
+        inWords.setText(texts.get("plot.words"));
+        inWords.addActionListener(event -> refresh());
+        JComponent plot = view.component();
+        plot.getInputMap().put(KeyStroke.getKeyStroke("W"), "in words");
+        plot.getActionMap().put("in words", Commands.of("", inWords::doClick));
+        return inWords;
     }
 
     private JButton button(String what, String text, Runnable doing) {
@@ -105,6 +124,8 @@ public final class PlotPanel {
         String point = view.marked().orElse("");
         marked.setText(opens && !point.isEmpty() ? texts.get("plot.opens", point) : point);
         marked.setVisible(!point.isEmpty());
+        said.setText(inWords.isSelected() ? String.join("\n", view.said()) : "");
+        said.setVisible(!said.getText().isEmpty());
         panel.revalidate();
     }
 

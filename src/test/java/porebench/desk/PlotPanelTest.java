@@ -2,6 +2,7 @@ package porebench.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.ActionEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,13 +11,18 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
 import javax.swing.JButton;
+import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import porebench.chart.factor.BudgetBars;
 import porebench.desk.form.Tasks;
+import porebench.desk.form.WrappedText;
 import porebench.exchange.CsvSheets;
 import porebench.port.DataTable;
 import porebench.print.PdfPress;
@@ -47,6 +53,32 @@ class PlotPanelTest {
         Named.in(plot.component(), JButton.class, "save.parts").doClick();
         assertThat(asker.failures).isEmpty();
         return Files.readString(file);
+    }
+
+    @Test
+    void aPlotIsSaidInWordsByAButtonAndByW() {
+        PlotPanel plot = new PlotPanel(
+                new BenchBook(Locale.ENGLISH).desk.tools(),
+                "parts",
+                200,
+                new PlotPanel.Words("Parts", () -> "parts.png", () -> "K7", () -> false));
+        JToggleButton inWords = Named.in(plot.component(), JToggleButton.class, "words.parts");
+        WrappedText said = Named.in(plot.component(), WrappedText.class, "said.parts");
+        inWords.doClick();
+        assertThat(said.isVisible()).as("while nothing is shown").isFalse();
+        plot.view().show(new BudgetBars(List.of(new BudgetBars.Bar("repeats", 0.03, 1, false)), 0.03), Looks.now());
+        assertThat(said.isVisible()).isTrue();
+        assertThat(said.getText())
+                .isEqualTo(String.join("\n", plot.view().said()))
+                .contains("repeats: 0.030 (100 %)", "all together: 0.030");
+        AccessibleContext spoken = plot.view().component().getAccessibleContext();
+        assertThat(spoken.getAccessibleName()).isEqualTo("Parts");
+        assertThat(spoken.getAccessibleDescription()).isEqualTo(said.getText());
+        assertThat(spoken.getAccessibleRole()).isEqualTo(AccessibleRole.CANVAS);
+        Object byKey = plot.view().component().getInputMap().get(KeyStroke.getKeyStroke("W"));
+        plot.view().component().getActionMap().get(byKey).actionPerformed(new ActionEvent(this, 0, ""));
+        assertThat(said.isVisible()).isFalse();
+        assertThat(said.getText()).isEmpty();
     }
 
     @ParameterizedTest

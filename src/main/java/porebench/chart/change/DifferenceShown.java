@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -22,6 +24,25 @@ public record DifferenceShown(
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new DifferenceChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axis(words.get("axis.difference"))
+                .value(words.get("legend.difference"), words.fine(differencePercent))
+                .band(words.get("legend.difference-95"), end(words, -half95Percent), end(words, half95Percent))
+                .band(words.get("legend.difference-90"), end(words, -half90Percent), end(words, half90Percent))
+                .band(
+                        words.get("legend.margin", words.threeDecimals(marginPercent)),
+                        words.fine(-marginPercent),
+                        words.fine(marginPercent))
+                .sentences();
+    }
+
+    private String end(PlotWords words, double half) {
+        return words.fine(differencePercent + half);
     }
 
     @Override

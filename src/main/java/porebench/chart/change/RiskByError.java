@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.method.risk.LoadRisk;
@@ -21,6 +23,31 @@ public record RiskByError(RiskCurve curve, double errorPercent, LoadRisk risk) i
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new RiskChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axes(words.get("axis.air-error"), words.get("axis.loads"))
+                .value(words.get("legend.air-error"), words.signed(errorPercent))
+                .value(words.get("legend.wrongly-passed"), loads(words, risk.wronglyPassed()))
+                .value(words.get("legend.wrongly-failed"), loads(words, risk.wronglyFailed()))
+                .range(
+                        words.get("said.of", words.get("legend.wrongly-passed"), words.get("said.curve")),
+                        curve.points().stream()
+                                .mapToDouble(point -> point.risk().wronglyPassed()),
+                        share -> loads(words, share))
+                .range(
+                        words.get("said.of", words.get("legend.wrongly-failed"), words.get("said.curve")),
+                        curve.points().stream()
+                                .mapToDouble(point -> point.risk().wronglyFailed()),
+                        share -> loads(words, share))
+                .sentences();
+    }
+
+    private static String loads(PlotWords words, double share) {
+        return words.percent(100 * share);
     }
 
     @Override

@@ -46,6 +46,11 @@ public record ControlPlot(
     }
 
     @Override
+    public List<String> said(Locale locale) {
+        return ControlSaid.of(this, locale);
+    }
+
+    @Override
     public DataTable table() {
         return ControlTable.of(this);
     }

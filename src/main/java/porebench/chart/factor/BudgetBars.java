@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -24,6 +26,27 @@ public record BudgetBars(List<Bar> bars, double combinedPercent) implements Plot
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new BudgetChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axis(words.get("axis.contribution"))
+                .each(words.get("legend.found"), said(said, false))
+                .each(words.get("legend.assumed"), said(said, true))
+                .value(words.get("legend.together"), words.fine(combinedPercent))
+                .sentences();
+    }
+
+    private List<String> said(PlotSaid said, boolean areAssumed) {
+        PlotWords words = said.words();
+        return bars.stream()
+                .filter(bar -> bar.isAssumed() == areAssumed)
+                .map(bar -> said.at(
+                        bar.name(),
+                        words.get("tip.contribution", words.fine(bar.contributionPercent()), words.share(bar.share()))))
+                .toList();
     }
 
     @Override

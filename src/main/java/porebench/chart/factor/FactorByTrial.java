@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.chart.look.TrialPoint;
@@ -33,6 +35,19 @@ public record FactorByTrial(
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new TrialOrderChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        said.axes(words.get("axis.trial"), words.get("axis.factor"))
+                .trials(trials)
+                .value(words.get("legend.mean"), meanPercent, words::percent);
+        interval.ifPresent(known -> said.band(
+                words.get("legend.interval"), words.percent(known.lowPercent()), words.percent(known.highPercent())));
+        return said.value(words.get("legend.reported"), reportedPercent, words::percent)
+                .sentences();
     }
 
     @Override

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.chart.look.TrialPoint;
@@ -31,6 +33,32 @@ public record FactorOverTime(List<TrialPoint> trials, List<Step> steps, List<Beg
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new TrialTimeChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axes(words.get("axis.date"), words.get("axis.factor"))
+                .trials(trials)
+                .each(
+                        words.get("legend.in-force"),
+                        steps.stream().map(step -> said(said, step)).toList())
+                .each(
+                        words.get("legend.determination"),
+                        begun.stream()
+                                .map(one -> said.at(one.id(), one.on().toString()))
+                                .toList())
+                .sentences();
+    }
+
+    private static String said(PlotSaid said, Step step) {
+        PlotWords words = said.words();
+        return said.at(
+                step.from().toString(),
+                step.factorPercent().isPresent()
+                        ? words.percent(step.factorPercent().getAsDouble())
+                        : words.get("tip.no-factor"));
     }
 
     @Override

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -33,6 +35,27 @@ public record ForecastCheck(List<Point> points, int untold, boolean isSimulated)
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new ForecastCheckChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        said.axes(words.get("axis.forecast"), words.get("axis.measured"))
+                .each(
+                        words.get("legend.forecast-determination"),
+                        points.stream()
+                                .map(point -> said.at(
+                                        point.determination(),
+                                        words.get(
+                                                "tip.forecast",
+                                                words.percent(point.measuredPercent()),
+                                                words.percent(point.forecastPercent()))))
+                                .toList());
+        if (untold > 0) {
+            said.sentence(words.get("note.untold", untold));
+        }
+        return said.simulated(isSimulated).sentences();
     }
 
     @Override

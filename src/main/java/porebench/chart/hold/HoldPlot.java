@@ -47,6 +47,11 @@ public record HoldPlot(List<Point> points, OptionalInt shiftFrom, double runLeng
     }
 
     @Override
+    public List<String> said(Locale locale) {
+        return HoldSaid.of(this, locale);
+    }
+
+    @Override
     public DataTable table() {
         return new TableColumns<Point>()
                 .text("reading_id", point -> point.on().pair().name())

@@ -1,5 +1,6 @@
 package porebench.chart.look;
 
+import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.port.DataTable;
@@ -8,6 +9,9 @@ import porebench.port.DataTable;
 public interface Plottable {
     /** Draws the plot. */
     JFreeChart chart(ChartLook look, Locale locale);
+
+    /** Returns what the plot shows in words, a sentence each, for who does not see it. */
+    List<String> said(Locale locale);
 
     /** Returns the figures of the plot: one row a point, everything with its unit in the heading, nothing rounded. */
     DataTable table();

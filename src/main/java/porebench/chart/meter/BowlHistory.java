@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -27,6 +29,31 @@ public record BowlHistory(List<Found> found, List<Step> steps, LocalDate until, 
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new BowlHistoryChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axes(words.get("axis.calibration-date"), words.get("axis.bowl", unit))
+                .each(words.get("legend.volume-passes"), said(said, true))
+                .each(words.get("legend.volume-fails"), said(said, false))
+                .each(
+                        words.get("legend.volume-in-force"),
+                        steps.stream()
+                                .map(step -> said.at(step.from().toString(), words.volume(step.volume())))
+                                .toList())
+                .sentences();
+    }
+
+    private List<String> said(PlotSaid said, boolean doPass) {
+        PlotWords words = said.words();
+        return found.stream()
+                .filter(one -> one.passes() == doPass)
+                .map(one -> said.at(
+                        one.id() + ", " + one.on(),
+                        words.volume(one.volume()) + " \u00B1 " + words.volume(one.expandedUncertainty())))
+                .toList();
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -27,6 +29,33 @@ public record DialErrors(String calibration, List<Point> points, List<Predicted>
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new DialErrorChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axes(words.get("axis.true-air"), words.get("axis.dial-error"))
+                .each(words.get("legend.point-passes"), said(said, true))
+                .each(words.get("legend.point-fails"), said(said, false))
+                .band(
+                        words.get("legend.tolerance", words.percent(tolerancePercent)),
+                        words.signed(-tolerancePercent),
+                        words.signed(tolerancePercent))
+                .each(
+                        words.get("legend.model"),
+                        model.stream()
+                                .map(one -> said.at(words.percent(one.truePercent()), words.signed(one.errorPercent())))
+                                .toList())
+                .sentences();
+    }
+
+    private List<String> said(PlotSaid said, boolean doPass) {
+        PlotWords words = said.words();
+        return points.stream()
+                .filter(point -> point.passes() == doPass)
+                .map(point -> said.at(words.percent(point.truePercent()), words.signed(point.errorPercent())))
+                .toList();
     }
 
     @Override

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -25,6 +27,28 @@ public record ElevationReadings(List<Reading> readings, double truePercent, doub
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new ElevationChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        said.axes(words.get("axis.elevation"), words.get("axis.reads"));
+        if (!readings.isEmpty()) {
+            Reading first = readings.get(0);
+            Reading last = readings.get(readings.size() - 1);
+            said.each(
+                    words.get("legend.reads", words.percent(truePercent)),
+                    List.of(
+                            said.at(words.plain(first.elevationMetres()), words.percent(first.readingPercent())),
+                            said.at(words.plain(last.elevationMetres()), words.percent(last.readingPercent()))));
+        }
+        return said.value(words.get("legend.calibrated-here"), words.plain(calibratedMetres))
+                .band(
+                        words.get("legend.may-be-moved"),
+                        words.plain(calibratedMetres - limitMetres),
+                        words.plain(calibratedMetres + limitMetres))
+                .sentences();
     }
 
     @Override

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -64,6 +66,28 @@ public record StoneFigures(Figure figure, List<Measured> measured, List<Step> in
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new StoneFiguresChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        return said.axes(words.get("axis.measured-on"), words.get(figure.axis()))
+                .each(words.get("legend.measured"), said(said, false))
+                .each(words.get("legend.measured-far"), said(said, true))
+                .each(
+                        words.get("legend.in-use"),
+                        inUse.stream()
+                                .map(step -> said.at(step.from().toString(), words.plain(step.value())))
+                                .toList())
+                .sentences();
+    }
+
+    private List<String> said(PlotSaid said, boolean areFar) {
+        return measured.stream()
+                .filter(one -> one.isFar() == areFar)
+                .map(one -> said.at(one.on().toString(), one.said()))
+                .toList();
     }
 
     @Override

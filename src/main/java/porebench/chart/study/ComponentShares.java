@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -23,6 +24,24 @@ public record ComponentShares(List<Share> shares, boolean isSimulated) implement
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new ComponentSharesChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        said.axis(said.words().get("axis.share"));
+        for (Share share : shares) {
+            said.value(
+                    share.name(),
+                    share.sharePercent().isPresent()
+                            ? said.words()
+                                    .get(
+                                            "label.share",
+                                            said.words()
+                                                    .share(share.sharePercent().getAsDouble() / 100))
+                            : said.words().get("label.not-estimated"));
+        }
+        return said.simulated(isSimulated).sentences();
     }
 
     @Override

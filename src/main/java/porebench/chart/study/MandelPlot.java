@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
+import porebench.chart.look.PlotWords;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -33,6 +35,37 @@ public record MandelPlot(
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new MandelChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        PlotWords words = said.words();
+        said.axes(words.get("axis.laboratory"), words.get("axis.mandel", statistic.symbol()));
+        for (MandelLook look : MandelLook.values()) {
+            said.each(
+                    words.get(look.key(), statistic.symbol()),
+                    values.stream()
+                            .filter(value -> MandelLook.of(value) == look)
+                            .map(value -> said(said, value))
+                            .toList());
+        }
+        return said.simulated(isSimulated).sentences();
+    }
+
+    private String said(PlotSaid said, Value value) {
+        PlotWords words = said.words();
+        String who = words.get("note.at-level", laboratories.get(value.laboratory()), levels.get(value.level()));
+        return value.found()
+                .map(found -> said.at(
+                        who,
+                        words.get(
+                                "tip.mandel",
+                                statistic.symbol(),
+                                words.threeDecimals(found.statistic()),
+                                words.threeDecimals(found.critical5()),
+                                words.threeDecimals(found.critical1()))))
+                .orElse(who);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import porebench.chart.look.ChartLook;
+import porebench.chart.look.PlotSaid;
 import porebench.chart.look.Plottable;
 import porebench.chart.look.TableColumns;
 import porebench.port.DataTable;
@@ -28,6 +29,27 @@ public record ReadingsBySample(
     @Override
     public JFreeChart chart(ChartLook look, Locale locale) {
         return new ReadingsBySampleChart(this, look, locale).chart();
+    }
+
+    @Override
+    public List<String> said(Locale locale) {
+        PlotSaid said = new PlotSaid(locale);
+        said.axes(said.words().get("axis.sample"), said.words().get("axis.reading"));
+        for (int at = 0; at < operators.size(); at++) {
+            int operator = at;
+            said.range(
+                    operators.get(at),
+                    readings.stream().filter(one -> one.operator() == operator).mapToDouble(Reading::value),
+                    said.words()::plain);
+        }
+        for (int at = 0; at < samples.size(); at++) {
+            int sample = at;
+            said.range(
+                    said.at(said.words().get("axis.sample"), samples.get(at)),
+                    readings.stream().filter(one -> one.sample() == sample).mapToDouble(Reading::value),
+                    said.words()::plain);
+        }
+        return said.simulated(isSimulated).sentences();
     }
 
     @Override

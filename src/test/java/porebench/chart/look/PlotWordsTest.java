@@ -21,7 +21,7 @@ class PlotWordsTest {
     private static final Path SOURCES = Path.of("src/main/java/porebench/chart");
     private static final Path BUNDLE = Path.of("src/main/resources/porebench/chart/chart.properties");
     private static final Pattern KEY =
-            Pattern.compile("\"((?:axis|label|legend|note|notice|tip)\\.[a-z0-9-]+|nothing)\"");
+            Pattern.compile("\"((?:axis|label|legend|note|notice|said|tip)\\.[a-z0-9-]+|nothing)\"");
 
     @Test
     void keysAskedForAreThoseThatExist() throws IOException {

@@ -127,6 +127,9 @@ public final class Unnamed {
         if (role == null || role == AccessibleRole.UNKNOWN || role == AccessibleRole.SWING_COMPONENT) {
             faults.add(what + ": no role");
         }
+        if (role == AccessibleRole.CANVAS && isBlank(context.getAccessibleDescription())) {
+            faults.add(what + ": a plot that is not said in words");
+        }
     }
 
     private void list(JComboBox<?> box, String place) {
