@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
@@ -45,6 +46,8 @@ final class ManualHtml {
     private static void attribute(Node node, Map<String, String> attributes, int pictureWidth) {
         if (node instanceof TableBlock) {
             attributes.putAll(Map.of("cellspacing", "0", "cellpadding", "5", "border", "0"));
+        } else if (node instanceof TableCell) {
+            attributes.put("valign", "top");
         } else if (node instanceof Image) {
             attributes.put("width", Integer.toString(pictureWidth));
         }

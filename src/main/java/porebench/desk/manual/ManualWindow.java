@@ -21,6 +21,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
+import javax.swing.ListModel;
 import javax.swing.ListSelectionModel;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
@@ -31,8 +32,8 @@ import porebench.method.Texts;
 
 /** The manual beside the workbench: contents and search on the left, the page on the right. Stays open while the work goes on. */
 public final class ManualWindow {
-    private static final Dimension SIZE = new Dimension(980, 720);
-    private static final int LIST_WIDTH = 260;
+    private static final Dimension SIZE = new Dimension(1060, 760);
+    private static final int LIST_WIDTH = 300;
 
     private final Texts texts;
     private final Tasks tasks;
@@ -41,7 +42,7 @@ public final class ManualWindow {
     private final ManualPane pane;
     private final JTextField words = new JTextField();
     private final DefaultListModel<ManualSearch.Found> rows = new DefaultListModel<>();
-    private final JList<ManualSearch.Found> list = new JList<>(rows);
+    private final JList<ManualSearch.Found> list = new NarrowList(rows);
     private final JLabel count = new JLabel();
     private final Action back;
     private final Action forward;
@@ -254,6 +255,20 @@ public final class ManualWindow {
 
     public JFrame frame() {
         return frame;
+    }
+
+    /** A list as wide as its place: longer lines end in dots. */
+    private static final class NarrowList extends JList<ManualSearch.Found> {
+        private static final long serialVersionUID = 1L;
+
+        NarrowList(ListModel<ManualSearch.Found> rows) {
+            super(rows);
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
     }
 
     /** Closes it for good. */

@@ -1,15 +1,21 @@
 package porebench.desk.manual;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The table of the trade's words in all languages, made from the terminology table. */
 final class TermList {
+    private static final Set<String> LANGUAGES = Set.of("en", "es-419", "es-ES", "fr", "de");
+
     private TermList() {}
 
     /**
-     * Returns the glossary in Markdown: the columns of the terminology table as they stand, sorted by the reader's language.
+     * Returns the glossary in Markdown: each concept in all languages and how it is known, sorted by the reader's language.
      *
      * @param csv the terminology table: a line of names, then a line a concept; lines that begin with # are remarks
      */
@@ -22,18 +28,37 @@ final class TermList {
             return "";
         }
         List<String> heading = rows.get(0);
-        int by = Math.max(0, heading.indexOf(columnOf(locale, heading)));
-        StringBuilder table = new StringBuilder(row(heading));
-        table.append("|---".repeat(heading.size())).append("|\n");
+        List<Integer> shown = IntStream.range(0, heading.size())
+                .filter(column -> LANGUAGES.contains(heading.get(column)))
+                .boxed()
+                .toList();
+        int known = heading.indexOf("known");
+        int by = heading.indexOf(columnOf(locale, heading));
+        StringBuilder table = new StringBuilder(row(Stream.concat(
+                        shown.stream().map(column -> languageName(heading.get(column))),
+                        known < 0 ? Stream.empty() : Stream.of(""))
+                .toList()));
+        table.append("|---".repeat(shown.size() + (known < 0 ? 0 : 1))).append("|\n");
         rows.stream()
                 .skip(1)
-                .sorted((one, other) -> MarkdownText.plain(cell(one, by)).compareTo(MarkdownText.plain(cell(other, by))))
-                .map(TermList::row)
+                .sorted(Comparator.comparing(row -> MarkdownText.plain(cell(row, by))))
+                .map(row -> row(Stream.concat(
+                                shown.stream().map(column -> cell(row, column)),
+                                known < 0 ? Stream.empty() : Stream.of(cell(row, known).replaceFirst("[ ,;(].*", "")))
+                        .toList()))
                 .forEach(table::append);
         return table.append('\n').toString();
     }
 
+    private static String languageName(String tag) {
+        Locale language = Locale.forLanguageTag(tag);
+        return language.getDisplayName(language);
+    }
+
     private static String columnOf(Locale locale, List<String> heading) {
+        if (locale.getLanguage().equals("es")) {
+            return locale.getCountry().equals("ES") ? "es-ES" : "es-419";
+        }
         return heading.stream()
                 .filter(name -> name.equals(locale.getLanguage() + "-" + locale.getCountry())
                         || name.equals(locale.toLanguageTag()))

@@ -185,10 +185,11 @@ class EditAndHelpWindowTest {
 
     @Test
     void helpHasTheStepsTheKeysAndTheWords() throws Exception {
-        assertReads("The steps of the work", "Correction sample:", KeyEvent.VK_F1);
+        MenuKeys.open(window, window.frame().getJMenuBar().getComponentIndex(menu("menu.help")));
+        assertReads("The steps of the work", "Correction sample:", KeyEvent.VK_S);
         assertReads("The keys", "Ctrl+Z", KeyEvent.VK_CONTROL, KeyEvent.VK_F1);
         assertThat(Stream.of(menu("menu.help").getMenuComponents()).map(Component::getName))
-                .contains("menu.steps", "menu.keys", "menu.words", "menu.cautions");
+                .contains("menu.manual.here", "menu.manual", "menu.steps", "menu.keys", "menu.words", "menu.cautions");
     }
 
     /** A letter that two entries share, or that is taken for one typed into the field behind, does nothing. */

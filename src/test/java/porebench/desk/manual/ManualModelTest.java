@@ -123,12 +123,18 @@ class ManualModelTest {
 
     @Test
     void theGlossaryIsMadeFromTheTableAndSortedByTheReadersLanguage() {
-        String csv = "# a remark\nconcept,en,es-ES,fr\nstone,aggregate,árido,granulat\nbowl,bowl,\"vaso, recipiente\",bol\n";
+        String csv = "# a remark\nconcept,en,es-419,es-ES,fr,known,not-en\n"
+                + "stone,aggregate,agregado,árido,granulat,\"recalled (a, b)\",rock\n"
+                + "bowl,bowl,recipiente,\"vaso, recipiente\",bol,seen,pot\n";
         assertThat(TermList.of(csv, Locale.ENGLISH))
-                .isEqualTo("| concept | en | es\\-ES | fr |\n|---|---|---|---|\n"
-                        + "| stone | aggregate | árido | granulat |\n| bowl | bowl | vaso, recipiente | bol |\n\n");
-        assertThat(TermList.of(csv, Locale.FRENCH)).containsSubsequence("| bowl", "| stone");
-        assertThat(TermList.of(csv, Locale.forLanguageTag("es-ES"))).containsSubsequence("| stone", "| bowl");
+                .isEqualTo("| English | español \\(Latinoamérica\\) | español \\(España\\) | français |  |\n"
+                        + "|---|---|---|---|---|\n"
+                        + "| aggregate | agregado | árido | granulat | recalled |\n"
+                        + "| bowl | recipiente | vaso, recipiente | bol | seen |\n\n");
+        assertThat(TermList.of(csv, Locale.FRENCH)).containsSubsequence("| bowl", "| aggregate");
+        assertThat(TermList.of(csv, Locale.forLanguageTag("es-ES"))).containsSubsequence("| aggregate", "| bowl");
+        assertThat(TermList.of(csv, Locale.forLanguageTag("es-MX"))).containsSubsequence("| aggregate", "| bowl");
+        assertThat(TermList.of("concept,en,fr\nb,b,c\n", Locale.GERMANY)).contains("| b | c |");
         assertThat(TermList.of("", Locale.ENGLISH)).isEmpty();
         assertThat(TermList.cells("a,\"say \"\"b\"\", c\",")).isEqualTo(List.of("a", "say \"b\", c", ""));
     }
