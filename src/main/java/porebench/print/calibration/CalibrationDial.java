@@ -23,7 +23,11 @@ import porebench.quantity.PressureUnit;
 
 /** Draws the dial check of a Type B meter: its points, the curve, and what the model makes of them. */
 final class CalibrationDial extends PrintedSheet {
+    private static final double ROW = 16;
+    private static final double MEASURED = 60;
     private static final double PLOT = 165;
+    private static final double MODEL = 140;
+    private static final double END = 165;
 
     CalibrationDial(Flow flow, Words words) {
         super(flow, words);
@@ -31,7 +35,7 @@ final class CalibrationDial extends PrintedSheet {
 
     void draw(DialCheck measured, CalibrationRecord record) throws IOException {
         Optional<DialCalibration> found = record.judged().dial().flatMap(Answer::value);
-        section("calibration.dial", 80);
+        section("calibration.dial", found.map(CalibrationDial::toTheEnd).orElse(80.0));
         drawMeasured(measured);
         if (found.isEmpty()) {
             small(words.say("calibration.unusable"));
@@ -42,6 +46,14 @@ final class CalibrationDial extends PrintedSheet {
         section("calibration.model-section", 75);
         drawLine(found.get());
         drawModel(found.get(), record.drift());
+    }
+
+    /**
+     * Returns about how much room the section and all below it take, in points: what would not fit below the bowl begins a page,
+     * so that no page is left with a signature alone.
+     */
+    private static double toTheEnd(DialCalibration found) {
+        return MEASURED + ROW * (found.curve().knots().size() + 2) + PLOT + MODEL + END;
     }
 
     private void drawMeasured(DialCheck measured) throws IOException {
@@ -68,7 +80,7 @@ final class CalibrationDial extends PrintedSheet {
 
     private void drawPoints(DialCalibration found) throws IOException {
         PageTable table = table(
-                16,
+                ROW,
                 column("calibration.true"),
                 column("calibration.reading"),
                 column("calibration.readings"),

@@ -35,6 +35,10 @@ public final class CalibrationFormPages extends PrintedSheet {
     private static final double ROW = 25;
     private static final double TO_WRITE = 18;
     private static final int FILLS = 6;
+
+    /** With one fewer the form of a Type A meter is one page on every paper and in every language. */
+    private static final int FILLS_TYPE_A = 5;
+
     private static final int POINTS = 12;
     private static final double BOX = 9;
 
@@ -108,11 +112,12 @@ public final class CalibrationFormPages extends PrintedSheet {
     }
 
     private void drawBowl() throws IOException {
-        section("calibration.bowl", 60 + FILLS * ROW);
+        int fills = form.meterType() == MeterType.A ? FILLS_TYPE_A : FILLS;
+        section("calibration.bowl", 60 + fills * ROW);
         step("form.step.bowl-weigh");
         step("form.step.bowl-fill");
         step("form.step.bowl-again");
-        blank("calibration.fill", CalibrationColumns.OF_FILL, 2, FILLS);
+        blank("calibration.fill", CalibrationColumns.OF_FILL, 2, fills);
         toWrite("calibration.air", "calibration.pressure", "calibration.diameter", "calibration.height");
         small(words.say(
                 "form.bowl-limits",

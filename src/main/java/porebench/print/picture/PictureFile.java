@@ -19,7 +19,6 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
-import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -37,9 +36,6 @@ public final class PictureFile {
     private static final int PIXELS_PER_POINT = 3;
 
     private static final String SVG = "http://www.w3.org/2000/svg";
-
-    /** Where the typeface of the window is not installed, one of about its width stands in. */
-    private static final String FAMILIES = "Roboto, Arial, Helvetica, sans-serif";
 
     private PictureFile() {}
 
@@ -84,8 +80,12 @@ public final class PictureFile {
         }
     }
 
+    /**
+     * Returns a picture as SVG. Its letters are outlines, so that it looks the same whatever typefaces a machine has; its words
+     * stand in its description, where programs find and read them.
+     */
     public static byte[] svg(Picture picture) throws IOException {
-        SVGGraphics2D graphics = new SVGGraphics2D(emptyDocument());
+        OutlinedDrawing graphics = new OutlinedDrawing(emptyDocument());
         graphics.setSVGCanvasSize(new Dimension(picture.width(), picture.height()));
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, picture.width(), picture.height());
@@ -96,7 +96,10 @@ public final class PictureFile {
         Element title = root.getOwnerDocument().createElementNS(SVG, "title");
         title.setTextContent(picture.title());
         root.insertBefore(title, root.getFirstChild());
-        nameFamilies(root);
+        Element words = root.getOwnerDocument().createElementNS(SVG, "desc");
+        words.setTextContent(String.join("\n", graphics.words()));
+        root.insertBefore(words, title.getNextSibling());
+        nameNoFamilies(root);
         return written(root);
     }
 
@@ -125,15 +128,14 @@ public final class PictureFile {
         }
     }
 
-    private static void nameFamilies(Element element) {
-        if (element.hasAttribute("font-family")) {
-            element.setAttribute("font-family", FAMILIES);
-        }
+    /** There is no text left that a typeface could be looked up for. */
+    private static void nameNoFamilies(Element element) {
+        element.removeAttribute("font-family");
         NodeList children = element.getChildNodes();
         for (int i = 0; i < children.getLength(); i++) {
             Node child = children.item(i);
             if (child instanceof Element inner) {
-                nameFamilies(inner);
+                nameNoFamilies(inner);
             }
         }
     }

@@ -153,4 +153,38 @@ class CalibrationPagesTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("paper must be A4 or letter for a sheet, but is A6");
     }
+
+    static Stream<Printed> recordsAndForms() {
+        return Stream.of(
+                Calibrations.typeA(),
+                Calibrations.typeB(),
+                Calibrations.failed(),
+                Calibrations.note(),
+                Calibrations.form(MeterType.A),
+                Calibrations.form(MeterType.B));
+    }
+
+    /** A page behind the first one holds a part of the work, not only lines to sign on: text reaches below the upper half. */
+    @ParameterizedTest
+    @MethodSource("recordsAndForms")
+    void noSecondPageIsAlmostEmpty(Printed what) {
+        for (String language : List.of("en-US", "es-MX", "es-ES", "fr-FR", "de-DE")) {
+            for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+                double height = paper == Paper.A4 ? 842 : 792;
+                List<PageText.Run> runs = PageText.runs(Presses.pdf(what, paper, Locale.forLanguageTag(language)));
+                int pages = runs.stream().mapToInt(PageText.Run::page).max().orElse(0);
+                assertThat(pages).as(language).isLessThanOrEqualTo(2);
+                if (pages == 2) {
+                    // The foot stands below 92 % of the height.
+                    assertThat(runs.stream()
+                                    .filter(run -> run.page() == 2)
+                                    .mapToDouble(PageText.Run::baseline)
+                                    .filter(y -> y < 0.92 * height)
+                                    .max())
+                            .as("%s on %s", language, paper)
+                            .matches(y -> y.orElse(0) > 0.5 * height);
+                }
+            }
+        }
+    }
 }
