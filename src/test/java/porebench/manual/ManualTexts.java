@@ -11,8 +11,7 @@ final class ManualTexts {
 
     public static void main(String[] arguments) throws IOException {
         for (Page page : Page.all()) {
-            // Pages of other languages lie in folders of their own: the program puts its sentences in when it shows them.
-            String anew = page.file().getParent().equals(Page.FOLDER) ? TextMarks.anew(page.text()) : page.text();
+            String anew = TextMarks.anew(page.text(), page.locale());
             if (!anew.equals(page.text())) {
                 Files.writeString(page.file(), anew, StandardCharsets.UTF_8);
                 System.out.println(page);

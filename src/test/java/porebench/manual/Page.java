@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** A page of the manual as a file, with the blocks of it that a test can follow. */
@@ -37,6 +38,14 @@ record Page(Path file, String text) {
 
     static Page named(String name) {
         return read(FOLDER.resolve(name + ".md"));
+    }
+
+    /** Returns the language of the folder that the page stands in. */
+    Locale locale() {
+        Path place = FOLDER.relativize(file);
+        return place.getNameCount() == 1
+                ? Locale.ENGLISH
+                : Locale.forLanguageTag(place.getName(0).toString());
     }
 
     @Override

@@ -21,9 +21,9 @@ public final class TextMarks {
         return filled(markdown, locale, "$1");
     }
 
-    /** Returns a page with its quoted sentences as they are in English today, the marks kept. */
-    public static String anew(String markdown) {
-        return filled(markdown, Locale.ENGLISH, "<!-- text %s %s -->$1<!-- /text -->");
+    /** Returns a page with its quoted sentences as they are in a language today, the marks kept. */
+    public static String anew(String markdown, Locale locale) {
+        return filled(markdown, locale, "<!-- text %s %s -->$1<!-- /text -->");
     }
 
     private static String filled(String markdown, Locale locale, String around) {
