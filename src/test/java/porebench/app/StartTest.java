@@ -143,7 +143,7 @@ class StartTest {
                 .isEqualTo(1);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .isEqualToIgnoringNewLines(
-                        "error: the display is oddDetails stand in " + folder.resolve("logs/porebench.log") + ".");
+                        "error: the display is oddDetails are in " + folder.resolve("logs/porebench.log") + ".");
         assertThat(folder.resolve("logs/porebench.log"))
                 .content()
                 .contains("IllegalStateException: the display is odd");
@@ -155,7 +155,7 @@ class StartTest {
         assertThat(start(() -> false)).isEqualTo(1);
         assertThat(err.toString(StandardCharsets.UTF_8))
                 .startsWith("error: making the folder ")
-                .endsWith("Details stand in " + folder.resolve("logs/porebench.log") + "." + System.lineSeparator());
+                .endsWith("Details are in " + folder.resolve("logs/porebench.log") + "." + System.lineSeparator());
     }
 
     @Test
@@ -164,7 +164,7 @@ class StartTest {
         String[] failing = {"demo", "--book", "file/x.porebench"};
         Path written = folder.resolve("logs/porebench.log");
         assertThat(start(StartTest::notAsked, failing)).isEqualTo(1);
-        assertThat(err.toString(StandardCharsets.UTF_8)).contains("Details stand in " + written + ".");
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("Details are in " + written + ".");
         String[] asJson = Arrays.copyOf(failing, failing.length + 1);
         asJson[failing.length] = "--json";
         assertThat(start(StartTest::notAsked, asJson)).isEqualTo(1);

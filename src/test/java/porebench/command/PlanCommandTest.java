@@ -72,7 +72,7 @@ class PlanCommandTest {
     void nothingToTestIsSaid() {
         Said none = terminal.run("plan", "--book", "lab.book", "--without", "M-1");
         assertThat(none.status()).isZero();
-        assertThat(none.out()).contains("No mix asks for a test in these days.");
+        assertThat(none.out()).contains("No mix needs a test on these days.");
     }
 
     @Test
@@ -166,10 +166,10 @@ class PlanCommandTest {
         Said said = terminal.json("plan", "--book", "lab.book", "--load-spread", "0.6");
         assertThat(said.status()).isZero();
         keep("2026-06-28,M-1,2026-07-03,,4,PM-1,,\n");
-        assertThat(terminal.run("plan", "--book", "lab.book").out()).contains("To fetch (kg)", "21.6");
+        assertThat(terminal.run("plan", "--book", "lab.book").out()).contains("To bring (kg)", "21.6");
         assertThat(terminal.run("plan", "--book", "lab.book", "--mass-unit", "lb")
                         .out())
-                .contains("To fetch (lb)", "47.6");
+                .contains("To bring (lb)", "47.6");
         Said pounds = terminal.json("plan", "--book", "lab.book", "--mass-unit", "lb");
         assertThat(((Number) pounds.list("sources").get(0).get("kilograms")).doubleValue())
                 .isCloseTo(21.56, within(1e-9));

@@ -181,7 +181,7 @@ class SourceCommandTest {
                                 "--ledge",
                                 "bench 3")
                         .out())
-                .contains("Source S-02 is another stone since 2026-06-25. Factors that no longer hold from then on:");
+                .contains("The material of source S-02 changed on 2026-06-25. Factors that no longer hold from then on:");
     }
 
     @Test
@@ -191,7 +191,7 @@ class SourceCommandTest {
                 .isZero();
         assertThat(terminal.run("source", "--book", "one.book", "--source-id", "S-77")
                         .out())
-                .contains("No mix uses source S-77: a change of it touches no factor.");
+                .contains("No mix uses source S-77: a change of it changes no factor.");
         assertThat(source("S-77").list("mixes")).isEmpty();
     }
 

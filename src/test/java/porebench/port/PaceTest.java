@@ -62,7 +62,7 @@ class PaceTest {
         pace.at(Stage.WRITING, 0, 100);
         assertThat(pace.left()).isEmpty();
         pace.at(Stage.WORKING_OUT, 7, 0);
-        assertThat(words()).isEqualTo("Working out the mixes");
+        assertThat(words()).isEqualTo("Computing the mixes");
         assertThat(pace.part()).isEmpty();
     }
 

@@ -168,11 +168,11 @@ class FactorCardTest {
     void saysWhoTookDoubtsOnAndWhy() {
         assertThat(english(Cards.usual())).doesNotContain("Doubts");
         assertThat(english(Cards.takenOn(Cards.usual(), "checked the day after", "M. Ash", "R. Vale")))
-                .contains("Doubts about the trials taken on by M. Ash (2): checked the day after")
-                .contains("taken on by R. Vale (2)");
+                .contains("Doubts about the trials overridden by M. Ash (2): checked the day after")
+                .contains("overridden by R. Vale (2)");
         assertThat(english(Cards.takenOn(Cards.usual(), "checked", "M. Ash", "R. Vale", "T. Oak")))
-                .contains("taken on by M. Ash (2): checked", "Further doubts taken on by R. Vale, T. Oak; the lab book")
-                .doesNotContain("taken on by R. Vale (2)");
+                .contains("overridden by M. Ash (2): checked", "Further doubts overridden by R. Vale, T. Oak; the lab book")
+                .doesNotContain("overridden by R. Vale (2)");
     }
 
     @Test

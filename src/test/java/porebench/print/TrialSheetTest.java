@@ -27,7 +27,7 @@ class TrialSheetTest {
         assertThat(Presses.text(Sheets.usual(3), paper, Locale.ENGLISH))
                 .contains("orrin Washed sand fine 4900 4851 4949 16170")
                 .contains("fell 5-20 mm stone coarse 7350 7277 7423 24255")
-                .contains("Each trial, g", "Fetch for 3 trials", "with 10 % spare, g")
+                .contains("Each trial, g", "Material for 3 trials", "with 10 % spare, g")
                 .contains("fine 4900 g, coarse 7350 g")
                 .contains("TW-214", "PM-2", "K-1182", "7.00 L", "Type B", "6.0 %", "12 min", "ASTM C231/C231M");
     }
@@ -45,7 +45,7 @@ class TrialSheetTest {
         assertThat(english(Sheets.usual(3)))
                 .contains("2.33 L 2.38 L 420 mL")
                 .contains("Fill the bowl one third with water, 2.33 L.")
-                .contains("Draw off 420 mL of water", "100 \u00d7 water withdrawn / 7000 mL");
+                .contains("Withdraw 420 mL of water", "100 \u00d7 water withdrawn / 7000 mL");
     }
 
     // 1920 kg of relative density 2.65 in 1 m3 are 13.44 kg in 7 L: 5.072 L, which leaves 1.928 L, less than 2.333 L.
@@ -90,7 +90,7 @@ class TrialSheetTest {
                 "Leave to soak for 12 min, \u00b1 5 min.",
                 "Pressure vessel: shield your eyes, turn your face from the petcocks",
                 "Close the main air valve and open both petcocks.",
-                "Draw off 420 mL of water",
+                "Withdraw 420 mL of water",
                 "Close the bleeder valve.",
                 "Pump a little over the initial pressure line",
                 "trim to the line with pump and bleeder valve",
@@ -119,7 +119,7 @@ class TrialSheetTest {
                 "Pump a little over the test pressure P of the meter (by about 1.4 kPa, 0.2 psi)",
                 "read the water level h1",
                 "Let the pressure out by the vent, tap the sides for about a minute, and read the water level h2.",
-                "Do both again without filling anew.",
+                "Do both again without refilling.",
                 "Open the vent and see that the pressure is gone");
         assertThat(text)
                 .contains(
@@ -128,7 +128,7 @@ class TrialSheetTest {
                         "h1, % h2, %",
                         "Elevation,",
                         "nothing withdrawn: read h1, h2")
-                .contains("leave out all stone over 37.5 mm (1 1/2 in.)", "Type A meter: recalled.")
+                .contains("leave out all aggregate over 37.5 mm (1 1/2 in.)", "Type A meter: recalled.")
                 .doesNotContainIgnoringCase("withdrawn,", "gauge", "initial pressure line", "main air valve")
                 .doesNotContainIgnoringCase("petcock", "chamber", "bleeder");
     }

@@ -37,7 +37,8 @@ import porebench.store.file.StoreException;
 /** What is said, and what is safe, when the disk is full, locked, write-protected or failing, or the clock is wrong. */
 class FailingDiskTest {
     private static final String NOT_KEPT =
-            "The records could not be kept in book.porebench. None of them was, and what was there is unchanged. ";
+            "The records could not be saved in book.porebench. None of them was, and what was there is "
+                    + "unchanged. ";
     private static final Source SAND = Samples.source("S-1", Role.FINE, "Ledge 1");
     private static final Source STONE = Samples.source("S-2", Role.COARSE, "Ledge 1");
 
@@ -77,7 +78,7 @@ class FailingDiskTest {
                 .mapToObj(number -> (Kept) Samples.source("S-" + number, Role.FINE, "Ledge"))
                 .toList();
         try (LabBook book = open(SqliteFile.existing(file), "max_page_count = 1")) {
-            refuses(book, many, "The disk is full: make room, or use another disk, and try again.");
+            refuses(book, many, "The disk is full. Make room, or use another disk, and try again.");
         }
         try (LabBook book = Books.SHELF.open(file)) {
             Books.keep(book, many);
@@ -93,7 +94,7 @@ class FailingDiskTest {
             refuses(
                     book,
                     List.of(STONE),
-                    "Another window or program is using the file: close it there, or wait, and try again.");
+                    "Another window or program is using the file. Close it there, or wait, and try again.");
             other.createStatement().execute("ROLLBACK");
             Books.keep(book, STONE);
         }
@@ -105,7 +106,8 @@ class FailingDiskTest {
             refuses(
                     book,
                     List.of(STONE),
-                    "The file, its folder or the disk is write-protected: ask for permission to write, or use another folder.");
+                    "The file, its folder or the disk is write-protected. Ask for permission to write, or use "
+                            + "another folder.");
         }
     }
 
@@ -119,8 +121,8 @@ class FailingDiskTest {
         assertThat(said.get(kept - 1)).isEqualTo("kept " + kept * 100);
         assertThat(said.get(kept))
                 .startsWith(NOT_KEPT)
-                .endsWith("The disk or the network failed while reading or writing: look whether it is connected and"
-                        + " sound before you try again.");
+                .endsWith("The disk or the network failed while reading or writing. Check that it is connected "
+                        + "and sound before you try again.");
         try (LabBook book = Books.SHELF.open(file)) {
             assertThat(book.verify()).isEmpty();
             assertThat(book.changeNumber()).isEqualTo(1 + kept * 100L);

@@ -142,8 +142,8 @@ class KeepingTest {
                 "CREATE TRIGGER disk_full BEFORE INSERT ON laboratory BEGIN SELECT RAISE(ABORT, 'disk full'); END");
         assertThatExceptionOfType(StoreException.class)
                 .isThrownBy(() -> Books.keep(book, SAND, STONE, Samples.laboratory()))
-                .withMessage("The records could not be kept in book.porebench. None of them was, and what was there is"
-                        + " unchanged.")
+                .withMessage("The records could not be saved in book.porebench. None of them was, and what was "
+                        + "there is unchanged.")
                 .havingCause()
                 .withStackTraceContaining("disk full");
         assertThat(book.changeNumber()).isZero();

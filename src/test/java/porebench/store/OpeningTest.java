@@ -302,11 +302,11 @@ class OpeningTest {
     void leavesNothingBehindWhenALabBookCannotBeBegun() throws IOException {
         assertThatExceptionOfType(StoreException.class)
                 .isThrownBy(() -> FAILING.create(file()))
-                .withMessageStartingWith("book.porebench could not be begun.");
+                .withMessageStartingWith("book.porebench could not be created.");
         assertThat(names()).isEmpty();
         assertThatExceptionOfType(StoreException.class)
                 .isThrownBy(() -> Books.SHELF.create(folder.resolve("nowhere").resolve("book.porebench")))
-                .withMessageStartingWith("book.porebench could not be begun.");
+                .withMessageStartingWith("book.porebench could not be created.");
     }
 
     @Test

@@ -60,7 +60,7 @@ class ControlPlotChartTest {
                         point("T-5", 2, plotted(0.5), true)),
                 List.of(
                         new ControlPlot.ChangeMark(1, "B-1 calibrated", false),
-                        new ControlPlot.ChangeMark(3, "S-2: other stone", true)),
+                        new ControlPlot.ChangeMark(3, "S-2: other material", true)),
                 "factor G (% air)",
                 "moving range (% air)",
                 0,
@@ -120,7 +120,7 @@ class ControlPlotChartTest {
         }
         assertThat(parts.get(0).getDomainMarkers(Layer.FOREGROUND))
                 .extracting(marker -> ((ValueMarker) marker).getLabel())
-                .containsExactly("B-1 calibrated", "S-2: other stone");
+                .containsExactly("B-1 calibrated", "S-2: other material");
     }
 
     /** Three trials of one day have one label, and at 50 pixels a point neighbours run together and the last is cut off. */
@@ -205,7 +205,7 @@ class ControlPlotChartTest {
                         "",
                         "",
                         "no",
-                        "S-2: other stone",
+                        "S-2: other material",
                         "counted",
                         "",
                         "",
@@ -258,7 +258,7 @@ class ControlPlotChartTest {
                 .isTrue();
         assertThat(level.getRangeAxis().getUpperBound()).isGreaterThan(1.4);
         assertThat(count(PlotPoint.parts(chart).get(1), PointLook.STRUCK)).isZero();
-        assertThat(PlotData.legend(chart.getXYPlot())).contains("struck by a person", "void by its readings");
+        assertThat(PlotData.legend(chart.getXYPlot())).contains("struck", "void by its readings");
         assertThat(PlotPoints.of(chart)).extracting(PlotPoint::id).contains("T-8", "T-9");
     }
 
@@ -350,7 +350,7 @@ class ControlPlotChartTest {
     void wordsAboutChangesThatAreNearStandInRowsBelowOneAnother() {
         List<ControlPlot.ChangeMark> changes = List.of(
                 new ControlPlot.ChangeMark(2, "B-1 calibrated", true),
-                new ControlPlot.ChangeMark(3, "S-2: other stone", true),
+                new ControlPlot.ChangeMark(3, "S-2: other material", true),
                 new ControlPlot.ChangeMark(60, "B-1 calibrated", true),
                 new ControlPlot.ChangeMark(95, "B-2 calibrated", true));
         List<ChangeRows.Placed> placed = ChangeRows.of(changes, 100);

@@ -93,7 +93,7 @@ class TrialOrderChartTest {
         assertThat(PlotData.legend(plot(PlotData.mixed())))
                 .containsExactly(
                         "counts",
-                        "struck by a person",
+                        "struck",
                         "void by its readings",
                         "(at the foot: no value)",
                         "mean of the trials that count",

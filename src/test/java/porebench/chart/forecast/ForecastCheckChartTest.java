@@ -58,9 +58,9 @@ class ForecastCheckChartTest {
     void whatIsNotShownAndWhatWasSimulatedIsSaid() {
         assertThat(said(chart(0, false))).noneMatch(text -> text.contains("not shown"));
         assertThat(said(chart(1, false)))
-                .contains("One determination is not shown: the other mixes tell nothing of it.");
+                .contains("One determination is not shown: the other mixes say nothing about it.");
         assertThat(said(chart(2, false)))
-                .contains("2 determinations are not shown: the other mixes tell nothing of them.");
+                .contains("2 determinations are not shown: the other mixes say nothing about them.");
         assertThat(said(chart(0, true))).anyMatch(text -> text.startsWith("SIMULATED"));
     }
 

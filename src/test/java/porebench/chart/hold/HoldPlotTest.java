@@ -75,7 +75,7 @@ class HoldPlotTest {
         }
         assertThat(PlotData.legend(differences))
                 .contains("reading with a density", "beyond its limit", "mean difference", "limits")
-                .doesNotContain("density doubted, left out (at the foot)");
+                .doesNotContain("density doubtful, left out (at the foot)");
     }
 
     /** The eleventh pair is the first above 5; limits at 5 and at 2.962 / 3 to either side. */
@@ -117,7 +117,7 @@ class HoldPlotTest {
         assertThat(differences.getRangeAxis().getUpperBound()).isLessThan(8);
         assertThat(points.getYValue(series(differences, "VOID"), 0)).isBetween(-1.0, 0.0);
         assertThat(points.getItemCount(series(differences, "SIMULATED"))).isEqualTo(14);
-        assertThat(PlotData.legend(differences)).contains("density doubted, left out (at the foot)");
+        assertThat(PlotData.legend(differences)).contains("density doubtful, left out (at the foot)");
         DataTable table = data.table();
         assertThat(table.rows()).hasSize(15);
         assertThat(table.rows().get(14).get(table.heading().indexOf("density_doubted")))

@@ -61,6 +61,6 @@ class StoneFiguresChartTest {
                         .getXYPlot()
                         .getRangeAxis()
                         .getLabel())
-                .isEqualTo("retained on 37.5 mm (%)");
+                .isEqualTo("held on 37.5 mm (%)");
     }
 }

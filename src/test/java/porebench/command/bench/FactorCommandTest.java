@@ -279,7 +279,7 @@ class FactorCommandTest {
         assertThat(said.out().lines())
                 .contains(
                         "Determination M-1/1 of mix M-1",
-                        "Trial  Tested            G (% air)  In the numbers",
+                        "Trial  Tested            G (% air)  Counts",
                         "T-1    2026-06-01 10:00      0.300  yes",
                         "T-4    2026-06-04 10:00      1.900  no, void",
                         "T-4 void: The meter leaked: the trial is void. Find the leak and make the trial again.",

@@ -208,7 +208,7 @@ class IssueCommandTest {
                                 "--reason",
                                 "wrong day")
                         .out())
-                .contains("Draft 1, sent back by M. Ash: it is to be drafted anew.");
+                .contains("Draft 1, sent back by M. Ash: to be drafted again.");
         assertThat(terminal.run(
                                 "issue",
                                 "--book",
@@ -247,9 +247,9 @@ class IssueCommandTest {
                 "looked at");
         assertThat(said.out().lines().map(String::strip).toList())
                 .contains(
-                        "Taken on by M. Ash: Meter PM-1 was not fully calibrated by that day: its bowl, or its "
-                                + "dial or column, had not been checked. Calibrate it, then make the trial again. "
-                                + "Reason: looked at");
+                        "Doubt overridden by M. Ash: Meter PM-1 was not fully calibrated by that day: its bowl, "
+                                + "or its dial or column, had not been checked. Calibrate it, then make the trial "
+                                + "again. Reason: looked at");
         assertThat(said.out().lines().findFirst().orElseThrow().strip())
                 .isEqualTo("Revision 1: subtract G = 0.4 % air, in force from 2026-08-01, recheck by 2026-12-31, "
                         + "issued by R. Vale");

@@ -217,7 +217,7 @@ class ReadingsCommandTest {
                         .lines()
                         .toList())
                 .containsExactly(
-                        "Readings: 4. Passed: 2, too near a limit: 0, failed: 1, not corrected: 1.",
+                        "Readings: 4. Passed: 2, too close to a limit: 0, failed: 1, not corrected: 1.",
                         "",
                         "Reading  Mix  Read at           Truck  Gauge, %  G, %      Air, %  U, %  Load    Said before",
                         "R-4      M-1  2026-06-11 10:00              6.9  0.4 (r1)     6.5  0.57  passes",

@@ -147,7 +147,7 @@ class ReadingsOutTest {
         assertThat(readings("--readings", "one.csv", "--guard", "2", "--out", "one-out.csv")
                         .status())
                 .isZero();
-        assertThat(cell(written("one-out.csv"), 1, "notes")).startsWith("not kept in the lab book");
+        assertThat(cell(written("one-out.csv"), 1, "notes")).startsWith("not saved in the lab book");
         assertThat(cell(written("one-out.csv"), 1, "guard_standard_uncertainties"))
                 .isEqualTo("2");
     }
@@ -190,7 +190,7 @@ class ReadingsOutTest {
     void anotherEndingAndAFileThatIsThereAreRefusedAndNothingIsWritten() throws IOException {
         Said other = readings("--out", "out.txt");
         assertThat(other.status()).isOne();
-        assertThat(other.out()).contains("out.txt must end in .pdf or .csv");
+        assertThat(other.out()).contains("out.txt does not say how to write the readings");
         assertThat(folder.resolve("out.txt")).doesNotExist();
         Files.writeString(folder.resolve("there.csv"), "mine");
         assertThat(readings("--out", "there.csv").status()).isOne();

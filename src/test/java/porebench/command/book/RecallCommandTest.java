@@ -163,7 +163,7 @@ class RecallCommandTest {
                 "looked at");
         assertThat(issued.status()).as(issued.out()).isZero();
         assertThat(issued.codes()).contains("custody.called-back");
-        assertThat(issued.out()).contains("Who holds them: truck 12 (M-1/r1/1).");
+        assertThat(issued.out()).contains("They are with: truck 12 (M-1/r1/1).");
         assertThat(recall().json()).containsEntry("toComeBack", 1);
     }
 

@@ -42,9 +42,9 @@ class ProgressLineTest {
         at(2.4, Stage.CHECKING, 24, 100);
         assertThat(shown()).isEmpty();
         at(2.6, Stage.KEEPING, 0, 50);
-        assertThat(shown()).isEqualTo("\rKeeping the records: 0 %" + " ".repeat(18));
+        assertThat(shown()).isEqualTo("\rSaving the records: 0 %" + " ".repeat(19));
         line.clear();
-        assertThat(shown()).isEqualTo("\r" + " ".repeat(24) + "\r");
+        assertThat(shown()).isEqualTo("\r" + " ".repeat(23) + "\r");
         line.clear();
         assertThat(shown()).isEmpty();
     }

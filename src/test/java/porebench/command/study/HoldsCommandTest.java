@@ -100,7 +100,7 @@ class HoldsCommandTest {
         Said said = with(HEAD + "R-1,5,2375\nR-2,5,2600\n").json(line());
         assertThat(said.codes()).containsExactly("hold.density-doubted");
         assertThat(said.list("points").get(1).get("doubted")).isEqualTo(true);
-        assertThat(with(HEAD + "R-1,5,2375\nR-2,5,2600\n").run(line()).out()).contains("density doubted, left out");
+        assertThat(with(HEAD + "R-1,5,2375\nR-2,5,2600\n").run(line()).out()).contains("density doubtful, left out");
     }
 
     @Test

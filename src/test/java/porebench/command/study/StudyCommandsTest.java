@@ -97,12 +97,12 @@ class StudyCommandsTest {
         study(published());
         assertThat(new Terminal(folder).run("gauge-study", "--values", "v.csv").out())
                 .startsWith(
-                        "Reading makes up 29 % of the spread, which may do for what it is for: 4 kinds of sample are"
-                                + " told apart.\n")
+                        "Reading makes up 29 % of the spread, which may be enough, depending on its use: samples "
+                                + "can be sorted into 4 groups.\n")
                 .contains(
                         "Source                df",
                         "Operator with sample: the variance came out below 0, at -0.00867959",
-                        "Kinds of sample told apart",
+                        "Groups into which samples can be sorted",
                         "it may be pooled, with --no-interaction");
         assertThat(new Terminal(folder)
                         .run("gauge-study", "--values", "v.csv", "--no-interaction")
@@ -210,10 +210,10 @@ class StudyCommandsTest {
         assertThat(said.list("components").get(1)).containsEntry("variance", null);
         Said single = components("day,value\n1,1\n2,2\n3,6\n");
         assertThat((String) group(single.json(), "residual").get("reason")).contains("one value");
-        assertThat((String) single.json().get("verdict")).startsWith("What varies most cannot be said");
+        assertThat((String) single.json().get("verdict")).startsWith("What varies most is not known");
         Said still = components("day,value\n1,0.4\n1,0.4\n2,0.6\n2,0.6\n");
         assertThat(still.codes()).containsExactly("command.repeatability-within-division");
-        assertThat((String) group(still.json(), "residual").get("reason")).contains("stood still");
+        assertThat((String) group(still.json(), "residual").get("reason")).contains("are all alike");
         Said equal = components("day,value\n1,0.4\n1,0.4\n");
         assertThat(equal.status()).isZero();
         assertThat(equal.list("components")).isEmpty();

@@ -45,7 +45,7 @@ class BenchBalanceTest {
         assertThat(words.screen().message()).contains("not at rest");
         assertThat(words.screen().isTyped()).isFalse();
         weigh("tare");
-        assertThat(words.screen().message()).contains("no mass");
+        assertThat(words.screen().message()).contains("not a mass");
         weigh("10.81 lb");
         assertThat(words.screen().message()).contains("switch its unit");
         weigh("4.9020 kg");
@@ -68,7 +68,7 @@ class BenchBalanceTest {
         weigh("4800.0 g");
         model.enter();
         weigh("4800.0 g");
-        assertThat(words.screen().message()).contains("Enter again keeps it");
+        assertThat(words.screen().message()).contains("Enter again saves it");
         model.enter();
         assertThat(model.step()).isEqualTo(BenchStep.COARSE);
     }
@@ -85,6 +85,6 @@ class BenchBalanceTest {
         weigh("4700.0 g");
         model.enter();
         assertThat(model.step()).isEqualTo(BenchStep.FINE);
-        assertThat(words.screen().message()).contains("Enter again keeps it");
+        assertThat(words.screen().message()).contains("Enter again saves it");
     }
 }

@@ -149,7 +149,7 @@ class BenchWindowTest {
         enter("Soak", "");
         enter("Cover", "");
         enter("Fill with water", "");
-        enter("Draw water off", "420");
+        enter("Withdraw water", "420");
         enter("Pump", "");
         enter("Read the gauge", gauge);
         await("Factor of this trial");
@@ -224,7 +224,7 @@ class BenchWindowTest {
         types("PBMIX:K7");
         await("Starting water");
         types("PBMIX:of no mix");
-        assertThat(EventThread.comes(() -> said("benchMessage").contains("of no mix of the lab book")))
+        assertThat(EventThread.comes(() -> said("benchMessage").contains("to no mix of the lab book")))
                 .isTrue();
     }
 

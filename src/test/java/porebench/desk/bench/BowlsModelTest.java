@@ -185,7 +185,7 @@ class BowlsModelTest {
         enter("440");
         model.enter();
         assertThat(model.step()).isEqualTo(BenchStep.WATER);
-        assertThat(words.screen().message()).contains("Type it anew");
+        assertThat(words.screen().message()).contains("Type it again");
         enter("21..5");
         assertThat(model.step()).isEqualTo(BenchStep.WATER);
         enter("21.5");
@@ -336,9 +336,9 @@ class BowlsModelTest {
     @Test
     void aCodeOfASheetTurnsToTheBowlOfItsMix() {
         model.scan("4006381333931");
-        assertThat(words.screen().message()).contains("of no mix");
+        assertThat(words.screen().message()).contains("to no mix");
         model.scan("PBMIX:K8");
-        assertThat(words.screen().message()).contains("of no mix");
+        assertThat(words.screen().message()).contains("to no mix");
         toSoak("4900", "7350");
         model.scan("PBMIX:K7");
         assertThat(model.current().orElseThrow().number()).isEqualTo(1);
@@ -354,7 +354,7 @@ class BowlsModelTest {
         enter("4800");
         enter("4700");
         assertThat(model.step()).isEqualTo(BenchStep.FINE);
-        assertThat(words.screen().message()).contains("Enter again keeps it");
+        assertThat(words.screen().message()).contains("Enter again saves it");
     }
 
     @Test

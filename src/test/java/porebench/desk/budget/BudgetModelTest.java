@@ -174,7 +174,7 @@ class BudgetModelTest {
     @Test
     void hasNothingToBudgetWhereNoTrialCounts() {
         BudgetModel model = model();
-        assertThat(model.verdict()).isEqualTo("No trial counts: there is no factor to draw up a budget for.");
+        assertThat(model.verdict()).isEqualTo("No trial counts: there is no factor to make a budget for.");
         assertThat(model.bars()).isEmpty();
         assertThat(model.omissions()).isEmpty();
         model.typeReading("6.2");
@@ -230,14 +230,14 @@ class BudgetModelTest {
         List<String> heard = new ArrayList<>();
         model.onChange(() -> heard.add(model.verdict()));
         model.turnTo(Optional.of(FIRST));
-        assertThat(model.verdict()).isEqualTo("Working out the uncertainty\u2026");
+        assertThat(model.verdict()).isEqualTo("Computing the uncertainty…");
         assertThat(model.budget()).isEmpty();
         assertThat(model.fieldVerdict()).isEmpty();
         assertThat(held.count()).isEqualTo(1);
         held.end();
         assertThat(heard).singleElement().asString().startsWith("G = 0.45 %");
         model.typeReading("6.2");
-        assertThat(model.fieldVerdict()).isEqualTo("Working out the uncertainty\u2026");
+        assertThat(model.fieldVerdict()).isEqualTo("Computing the uncertainty…");
         held.end();
         assertThat(model.fieldVerdict()).startsWith("Air = 5.80 %");
     }

@@ -81,13 +81,13 @@ class BudgetWindowTest {
     /** Once the page is looked at, and again when the lab book grows under it. */
     @Test
     void saysWhatTheLaboratoryKnowsBesides() throws Exception {
-        assertThat(said("answer.known")).startsWith("Too little yet");
+        assertThat(said("answer.known")).startsWith("Not known yet");
         EventThread.run(() -> {
             bench.keep(BenchBook.trial("T5", 1, DAY, "6.9"));
             bench.desk.refresh();
         });
         EventThread.settle();
-        assertThat(said("answer.known")).startsWith("Too little yet");
+        assertThat(said("answer.known")).startsWith("Not known yet");
     }
 
     @Test

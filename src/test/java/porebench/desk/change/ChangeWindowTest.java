@@ -110,7 +110,7 @@ class ChangeWindowTest {
         keys.strikeUntil(() -> find(AbstractButton.class, "decision.keep").isFocusOwner(), "Enter", KeyEvent.VK_ENTER);
         keys.strikeUntil(
                 () -> find(JTable.class, "change.decisions").getRowCount() == 1, "the decision", KeyEvent.VK_ENTER);
-        assertThat(said("decision.next")).startsWith("Decided to test more: 2 trials of the new stone");
+        assertThat(said("decision.next")).startsWith("Decided to test more. Make 2 trials of the new material");
         assertThat(EventThread.call(() ->
                         find(JTable.class, "change.decisions").getValueAt(0, 1).toString()))
                 .contains("test 2 more");
@@ -128,7 +128,7 @@ class ChangeWindowTest {
 
     @Test
     void takesTheSpreadAndShowsTheCurveInBothThemes() throws Exception {
-        assertThat(said("risk.sentence")).startsWith("Type how far the true air spreads");
+        assertThat(said("risk.sentence")).startsWith("Type how far the true air differs");
         EventThread.run(() -> {
             find(JTextComponent.class, "risk.spread").setText("0.6");
             find(JTextComponent.class, "risk.reading-spread").setText("0.2");

@@ -77,7 +77,7 @@ class DecisionModelTest {
         keep();
         assertThat(refused).isEmpty();
         assertThat(model.made().get(0).decision().reason()).isEqualTo("the plant asks");
-        assertThat(model.next()).startsWith("Decided to keep the factor. It does not hold by that alone");
+        assertThat(model.next()).startsWith("Decided to keep the factor, but the comparison does not support it");
         assertThat(model.draft().text(DecisionColumns.REASON)).isEmpty();
     }
 
@@ -95,7 +95,7 @@ class DecisionModelTest {
         keep();
         assertThat(model.made().get(0).decision().more()).contains(4);
         assertThat(model.next())
-                .isEqualTo("Decided to test more: 4 trials of the new stone on page 3, and then compare again.");
+                .isEqualTo("Decided to test more. Make 4 trials of the new material on page 3, then compare again.");
         assertThat(model.choiceWords(model.made().get(0).decision())).isEqualTo("test 4 more");
     }
 

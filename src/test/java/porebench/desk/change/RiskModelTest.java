@@ -29,7 +29,7 @@ class RiskModelTest {
         assertThat(model.text(Field.SPREAD)).isEmpty();
         assertThat(model.problems()).isEmpty();
         assertThat(model.curve()).isEmpty();
-        assertThat(model.sentence()).startsWith("Type how far the true air spreads");
+        assertThat(model.sentence()).startsWith("Type how far the true air differs");
     }
 
     /** The shares by R (load-risk.csv): 0.436675592 and 2.305047376 % of all loads. */

@@ -267,7 +267,7 @@ class CardsModelTest {
         model.choose(List.of("HG-104/r1/2"));
         HeldCard card = model.chosen().get(0);
         assertThat(model.holderWords(card)).isEmpty();
-        assertThat(model.placeWords(card)).isEqualTo("printed, to whom was not said");
+        assertThat(model.placeWords(card)).isEqualTo("printed, holder not recorded");
         assertThat(model.lastWords(card)).isEqualTo("2026-11-20 08:00");
         assertThat(model.remarkWords(card)).isEmpty();
         assertThat(model.can(CardStep.Act.RETURNED)).isTrue();

@@ -132,7 +132,7 @@ class ProposalModelTest {
         assertThat(draft.against(ProposalModel.Act.DROP)).isEmpty();
         assertThat(codes(act(ProposalModel.Act.CHECK, "r. vale", "fine"))).contains("proposal.own-draft-checked");
         assertThat(act(ProposalModel.Act.CHECK, "M. Ash", "recalculated")).isEmpty();
-        assertThat(draft.title()).isEqualTo("Draft 1 is checked, to be put in force");
+        assertThat(draft.title()).isEqualTo("Draft 1 is checked, ready to be put in force");
         assertThat(codes(draft.why())).containsExactly("proposal.own-check-in-force");
         assertThat(draft.steps())
                 .hasSize(2)

@@ -226,7 +226,7 @@ class FieldEntryTest {
     void theMetersToChooseAreThoseInServiceAndNone() {
         List<String> all = entry.choices(FieldReadingColumns.METER);
         assertThat(all).startsWith("").contains("B-1");
-        assertThat(entry.choiceWords(FieldReadingColumns.METER, "")).isEqualTo("none of ours");
+        assertThat(entry.choiceWords(FieldReadingColumns.METER, "")).isEqualTo("not a meter of ours");
         assertThat(entry.choiceWords(FieldReadingColumns.METER, "B-1")).isEqualTo("B-1, Type B");
         entry.type(FieldReadingColumns.METER, "Z-9");
         assertThat(entry.choices(FieldReadingColumns.METER)).contains("Z-9");

@@ -155,7 +155,7 @@ class FieldsModelTest {
         made.desk.refresh();
         assertThat(verdicts()).containsExactly("outside the limits", "within the limits", "within the limits");
         model.guard(true);
-        assertThat(verdicts()).containsExactly("outside the limits", "within the limits", "too near a limit");
+        assertThat(verdicts()).containsExactly("outside the limits", "within the limits", "too close to a limit");
     }
 
     private List<String> verdicts() {

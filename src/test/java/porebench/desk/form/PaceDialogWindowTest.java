@@ -139,7 +139,7 @@ class PaceDialogWindowTest {
         await(JButton.class, "task.stop", stop -> !stop.isEnabled());
         mayTell.countDown();
         JButton stop = await(JButton.class, "task.stop", Component::isEnabled);
-        assertThat(await(JLabel.class, "task.reached", label -> true).getText()).isEqualTo("Working out the mixes");
+        assertThat(await(JLabel.class, "task.reached", label -> true).getText()).isEqualTo("Computing the mixes");
         SwingUtilities.invokeLater(stop::doClick);
         assertThat(failed.get(10, TimeUnit.SECONDS)).isInstanceOf(CancellationException.class);
     }

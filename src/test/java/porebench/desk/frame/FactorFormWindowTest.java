@@ -250,7 +250,7 @@ class FactorFormWindowTest {
                 .isFalse();
         asker.reasons.add("recalculated");
         press("M. Ash", "factor.draft.CHECK");
-        assertThat(EventThread.comes(() -> draftTitle().equals("Draft 1 is checked, to be put in force")))
+        assertThat(EventThread.comes(() -> draftTitle().equals("Draft 1 is checked, ready to be put in force")))
                 .isTrue();
         asker.confirmations.add(true);
         asker.said.add("agreed with the plant");

@@ -299,7 +299,7 @@ class ImportWindowTest {
             keys.strike(KeyEvent.VK_SPACE);
             assertThat(EventThread.comesWithin(
                             10,
-                            () -> asker.asked.subList(asked, asker.asked.size()).contains("Keep what is doubted")))
+                            () -> asker.asked.subList(asked, asker.asked.size()).contains("Save what is doubtful")))
                     .isTrue();
             EventThread.settle();
             if (reason.isEmpty()) {

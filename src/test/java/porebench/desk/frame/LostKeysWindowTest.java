@@ -77,7 +77,7 @@ class LostKeysWindowTest {
         keys.strike(KeyEvent.VK_5);
         keys.strike(KeyEvent.VK_7);
         assertThat(EventThread.comes(() -> said().contains("57"))).isTrue();
-        assertThat(EventThread.call(this::said)).isEqualTo("“57” went nowhere: click a field");
+        assertThat(EventThread.call(this::said)).isEqualTo("“57” was not typed anywhere: click a field first");
         focus(named(JTextField.class, "findMix"));
         keys.strike(KeyEvent.VK_1);
         assertThat(EventThread.comes(

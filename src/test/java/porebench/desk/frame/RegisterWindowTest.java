@@ -121,7 +121,7 @@ class RegisterWindowTest {
                             ((JLabel) named("register.told")).getText().contains(String.valueOf(file.getFileName()))))
                     .isTrue();
         }
-        assertThat(told()).startsWith("The factor register stands in ");
+        assertThat(told()).startsWith("The factor register was saved as ");
         assertThat(Files.readAllLines(csv)).hasSize(3).satisfies(lines -> {
             assertThat(lines.get(1)).startsWith("HG-102,");
             assertThat(lines.get(2)).startsWith("HG-103,").contains(",lapsed,");

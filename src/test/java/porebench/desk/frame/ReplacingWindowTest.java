@@ -162,7 +162,7 @@ class ReplacingWindowTest {
                 .containsSubsequence(
                         "book.porebench",
                         "book.porebench is already there. The backup " + backup.getFileName()
-                                + " takes its place. What is there now is moved aside beside it, under a name with"
+                                + " replaces it. What is there now is moved aside beside it, under a name with"
                                 + " \"replaced\" and the date; what was entered after the backup was made is then only in"
                                 + " that file.");
         assertThat(holdsTheNewOne()).isTrue();
@@ -211,7 +211,7 @@ class ReplacingWindowTest {
         Path aside = folder.resolve("book.porebench.replaced-2026-11-25-090000");
         assertThat(asker.told.get(0))
                 .startsWith(book + " is restored and open. It reaches to entry ")
-                .endsWith("What stood there is now " + aside + ".");
+                .endsWith("The lab book that was there is now " + aside + ".");
         try (LabBook set = new SqliteShelf(DemoDesk.DAY).open(aside)) {
             assertThat(set.latest(Source.class, "S-99")).isPresent();
         }
@@ -300,7 +300,7 @@ class ReplacingWindowTest {
         assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();
         Path aside = demo.resolveSibling("demo.porebench.replaced-2026-11-25-090000");
         assertThat(Files.readAllBytes(aside)).isEqualTo(new byte[5000]);
-        assertThat(asker.told.get(0)).endsWith("What stood there is now " + aside + ".");
+        assertThat(asker.told.get(0)).endsWith("The lab book that was there is now " + aside + ".");
     }
 
     private static void scribbleInto(Path file) throws SQLException {

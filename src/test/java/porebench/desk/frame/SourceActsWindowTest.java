@@ -124,7 +124,7 @@ class SourceActsWindowTest {
         type("changedOn", today.toString());
         type("reason", "MOVED");
         assertThat(EventThread.comes(
-                        () -> field("source.touch").getText().startsWith("Saved like this, from " + today)))
+                        () -> field("source.touch").getText().startsWith("If you save this, from " + today)))
                 .isTrue();
         assertThat(cell(0, 2)).isEqualTo("in force");
         assertThat(cell(0, 3)).isEqualTo("source changed");
@@ -143,7 +143,8 @@ class SourceActsWindowTest {
         choose(2, "corrected");
         type("reason", "SLIP");
         assertThat(EventThread.comes(
-                        () -> field("source.touch").getText().equals("A typing mistake put right changes no factor.")))
+                        () -> field("source.touch").getText().equals("A correction of a typing mistake changes "
+                                + "no factor.")))
                 .isTrue();
         save();
         assertThat(EventThread.comes(() -> kept().size() == 3)).isTrue();

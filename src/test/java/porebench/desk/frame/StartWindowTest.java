@@ -132,8 +132,8 @@ class StartWindowTest {
         assertThat(window.frame().getTitle()).isEqualTo("No lab book is open – Porebench");
         assertThat(text("noBook.file")).isEqualTo(demoFile().toString());
         assertThat(text("noBook.why")).contains("demo.porebench");
-        assertThat(text("noBook.safe")).contains("everything kept before is still in the file");
-        assertThat(text("noBook.log")).isEqualTo("Details stand in " + folder.resolve("porebench.log") + ".");
+        assertThat(text("noBook.safe")).contains("everything saved before is still in the file");
+        assertThat(text("noBook.log")).isEqualTo("Details are in " + folder.resolve("porebench.log") + ".");
         assertThat(isOffered("menu.export")).isFalse();
         assertThat(isOffered("menu.open")).isTrue();
     }

@@ -304,7 +304,7 @@ class TwoWritersWindowTest {
                 .containsExactly(
                         "Absorption | 1.1 % | \u25CB 1.5 % | \u25CF 1.3 %",
                         "Remarks | nothing | \u25CF washed | \u25CB nothing",
-                        "What this version is | nothing | \u25CB nothing | \u25CF Another stone from a day on",
+                        "What this version is | nothing | ○ nothing | ● Other material from a day on",
                         "First day of the stone | nothing | \u25CB nothing | \u25CF "
                                 + window.desk().tools().today(),
                         "Reason | nothing | \u25CB nothing | \u25CF tested again");

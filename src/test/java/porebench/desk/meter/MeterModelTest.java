@@ -90,7 +90,8 @@ class MeterModelTest {
         keepAYear();
         assertThat(model.state()).contains(MeterState.FAILED);
         assertThat(model.stateSentence())
-                .isEqualTo("The last calibration did not pass. Trials on this meter carry a doubt.");
+                .isEqualTo("The last calibration did not pass. Trials on this meter carry a doubt until it is "
+                        + "repaired and calibrated.");
         assertThat(model.concerns()).extracting(Problem::code).contains("meter.calibration-failed");
         assertThat(model.calibrations()).extracting(MeterModelTest::id).containsExactly("B-1/3", "B-1/2", "B-1/1");
         assertThat(model.chosen()).map(MeterModelTest::id).contains("B-1/3");

@@ -69,7 +69,7 @@ class ForecastModelTest {
     void nothingIsReadBeforeItIsAskedFor() {
         mixDesk.select("M-1");
         mix.followDesk();
-        assertThat(model.shown().headline()).startsWith("Before anything is kept");
+        assertThat(model.shown().headline()).startsWith("Before anything is saved");
         assertThat(model.shown().isForecast()).isFalse();
     }
 
@@ -99,7 +99,7 @@ class ForecastModelTest {
         assertThat(more.headline()).isNotEqualTo(first.headline());
         assertThat(more.lines().get(0).mass()).isEqualTo("6300");
         assertThat(codes(more)).contains("forecast.more-than-tested");
-        assertThat(more.against()).startsWith("As the design is kept the forecast is 1.");
+        assertThat(more.against()).startsWith("For the saved design the forecast is 1.");
         assertThat(model.massHeading()).isEqualTo("g in 7 L");
         mixDesk.desk.show(UnitSystem.US);
         assertThat(model.massHeading()).isEqualTo("lb in 0.247 ft3");
@@ -165,8 +165,8 @@ class ForecastModelTest {
         mix.constituents().type(0, MixColumns.MASS, "720");
         assertThat(effects.shown().words())
                 .isEqualTo(
-                        "Saved like this, the factor 0.40 % (revision 1) no longer stands for the mix, and a new test is"
-                                + " asked for. No card of it left the laboratory.");
+                        "If you save this, the factor 0.40 % (revision 1) no longer holds for the mix, and a new "
+                                + "test is needed. No card of it left the laboratory.");
         // 700 of 1750 kg is 40 %, 720 of 1770 kg is 40.7 %.
         assertThat(effects.shown().why())
                 .extracting(Problem::values)
@@ -192,7 +192,8 @@ class ForecastModelTest {
         DraftEffects.Shown shown = new DraftEffects(mix).shown();
         assertThat(shown.words())
                 .endsWith(
-                        "Of its cards, 1 are out and 1 were saved as files. Who holds them: nobody named (T-2/r1/1).");
+                        "Of its cards, 1 are out and 1 were saved as files. They are with: nobody named "
+                                + "(T-2/r1/1).");
         assertThat(shown.why()).extracting(Problem::code).containsExactly("draft.source-out", "draft.source-in");
         assertThat(mixDesk.book.latest(MixDesign.class, "T-2").orElseThrow().number())
                 .isEqualTo(1);
@@ -209,8 +210,8 @@ class ForecastModelTest {
         DraftEffects.Shown shown = new DraftEffects(mix).shown();
         assertThat(shown.words())
                 .isEqualTo(
-                        "Saved like this, the factor 0.40 % (revision 1) goes on standing for the mix: no rule asks for"
-                                + " a new test.");
+                        "If you save this, the factor 0.40 % (revision 1) still holds for the mix: no rule asks "
+                                + "for a new test.");
         assertThat(shown.why()).isEmpty();
     }
 

@@ -150,8 +150,8 @@ class MixCopyTest {
         assertThat(both.meaning())
                 .containsExactly(
                         "Sample: the same aggregates in the same amounts; one correction sample is as good as the other.",
-                        "Factor: alike within the profile's tolerance. The factor of one stands for the other only where a"
-                                + " group says so (page Groups).");
+                        "Factor: alike within the profile's tolerance. The factor of one holds for the other "
+                                + "only where a group says so (page Groups).");
         assertThat(line(both, "Factor that may be used"))
                 .hasValueSatisfying(line -> assertThat(List.of(line.theirs(), line.yours()))
                         .containsExactly("none", "none"));
@@ -162,7 +162,7 @@ class MixCopyTest {
     void anotherSourceIsAnotherFactorAndItIsSaidWhy() {
         MixBeside both = beside(Samples.mix("M-4", "S-1", "S-3"));
         assertThat(both.meaning()).hasSizeGreaterThan(2);
-        assertThat(both.meaning().get(1)).startsWith("Factor: that of one does not stand for the other");
+        assertThat(both.meaning().get(1)).startsWith("Factor: the factor of one does not hold for the other");
         assertThat(both.meaning().get(2)).contains("S-3");
     }
 }

@@ -39,7 +39,7 @@ class FalseAlarmsWorkTest {
         model.workOutFalseAlarms();
         held.stop();
         assertThat(heard[0]).isEqualTo(1);
-        assertThat(model.falseAlarms()).isNotEqualTo("How often chance alone signals is being worked out.");
+        assertThat(model.falseAlarms()).isNotEqualTo("How often chance alone signals is being computed.");
         assertThat(model.knownFalseAlarms()).isEmpty();
     }
 }

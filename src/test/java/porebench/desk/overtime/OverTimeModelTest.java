@@ -42,7 +42,7 @@ class OverTimeModelTest {
         assertThat(model.verdict())
                 .isEqualTo("Nothing to chart here: no trial counts, or no determination has two that do.");
         assertThat(model.remarks())
-                .containsExactly("Not counted: 1 trial struck by a person, none void by the readings.");
+                .containsExactly("Not counted: 1 trial struck, none void by the readings.");
     }
 
     @Test
@@ -152,22 +152,22 @@ class OverTimeModelTest {
                 made.lab.trial("M-1/new", "M-1", next, "A. Dunn", "B-1", 0.9));
         OverTimeModel model = made.model();
         assertThat(model.plot().orElseThrow().changes())
-                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other stone", true));
+                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other material", true));
         assertThat(model.phases())
                 .containsExactly(
                         "1. 2026-01-05 to 2026-01-24, 20 points, the first;"
                                 + " centre 0.45 %, standard deviation 0.089 % from 20 points.",
-                        "2. 2026-01-25 to 2026-01-25, 1 point, begun by: S-2: other stone;"
+                        "2. 2026-01-25 to 2026-01-25, 1 point, begun by: S-2: other material;"
                                 + " centre 0.45 %, standard deviation 0.089 % from 20 points.");
         Charted.Signal signal = model.outcome().signals().get(0);
         assertThat(model.signalWords().happened(signal))
                 .isEqualTo("The mean of 0.90 % lies above the upper limit of 0.72 %.");
         assertThat(model.signalWords().check(signal))
-                .startsWith("Shortly before: S-2: other stone. See whether that explains it."
+                .startsWith("Shortly before: S-2: other material. See whether that explains it."
                         + " A. Dunn made none of the trials before. Read its sheet first");
         OverTimeDesk.split(model, Split.SOURCE, false);
         assertThat(model.plot().orElseThrow().changes())
-                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other stone", false));
+                .containsExactly(new ControlPlot.ChangeMark(20, "S-2: other material", false));
         assertThat(model.phases()).hasSize(1);
     }
 
@@ -245,7 +245,7 @@ class OverTimeModelTest {
     void howOftenChanceAloneSignalsIsSimulatedForEveryChart() {
         made.quiet(20);
         OverTimeModel model = made.model();
-        assertThat(model.falseAlarms()).isEqualTo("How often chance alone signals is being worked out.");
+        assertThat(model.falseAlarms()).isEqualTo("How often chance alone signals is being computed.");
         for (PhasedChart.Kind kind : PhasedChart.Kind.values()) {
             OverTimeDesk.choose(model, kind);
             model.workOutFalseAlarms();
@@ -327,7 +327,7 @@ class OverTimeModelTest {
                 .containsExactly(6.5, 6.5);
         OverTimeDesk.choose(model, PhasedChart.Kind.CUSUM);
         assertThat(model.plot().orElseThrow().notCounted()).isEmpty();
-        assertThat(model.remarks()).contains("Not counted: 2 trials struck by a person, none void by the readings.");
+        assertThat(model.remarks()).contains("Not counted: 2 trials struck, none void by the readings.");
     }
 
     /** sigma 0.0886: k is the division, 0.1, as half of sigma is less; h is 5 times sigma, 0.443. */
@@ -375,10 +375,10 @@ class OverTimeModelTest {
         Charted before = model.outcome();
         for (String count : List.of("", "1", "-3", "two", "2.5", "99999999999")) {
             OverTimeDesk.typeBase(model, false, count, "", "");
-            assertThat(model.baseRefusal()).as(count).startsWith("Write a whole number of points, at least 2.");
+            assertThat(model.baseRefusal()).as(count).startsWith("Type a whole number of points, at least 2.");
         }
         OverTimeDesk.typeBase(model, true, "20", "2026-01-09", "2026-01-05");
-        assertThat(model.baseRefusal()).startsWith("Write two days as 2026-03-01");
+        assertThat(model.baseRefusal()).startsWith("Type two days like 2026-03-01");
         for (String year : List.of("0026", "1929", "2200")) {
             OverTimeDesk.typeBase(model, true, "20", "0026-01-05", year + "-01-09");
             assertThat(model.baseRefusal()).as(year).contains("0026-01-05", "1930", "2199");

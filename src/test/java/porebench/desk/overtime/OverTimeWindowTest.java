@@ -135,7 +135,7 @@ class OverTimeWindowTest {
         press("overtime.limits.anew");
         press("overtime.split.calibration");
         EventThread.run(() -> find(JTextComponent.class, "overtime.base.count").setText("x"));
-        assertThat(text("overtime.base.refusal")).startsWith("Write a whole number");
+        assertThat(text("overtime.base.refusal")).startsWith("Type a whole number");
         EventThread.run(() -> find(JTextComponent.class, "overtime.base.count").setText("22"));
         assertThat(EventThread.call(
                         () -> find(Component.class, "overtime.base.refusal").isVisible()))

@@ -47,14 +47,16 @@ class TrendHandTest {
     void saysThatNoDriftCanBeTold() {
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.4, 0.5).trend())
                 .hasValue(
-                        "No drift can be told from the scatter: a straight line through the 6 determinations of the newest phase,"
-                                + " 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval -1.11 to 1.73 %).");
+                        "No drift is seen in the scatter: a straight line through the 6 determinations of the "
+                                + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval "
+                                + "-1.11 to 1.73 %).");
     }
 
     @Test
     void saysWhenADriftCannotBeTold() {
         String tooFew =
-                "Whether the factor drifts cannot be told yet: that takes 6 determinations of one phase over 28 days.";
+                "Whether the factor drifts is not known yet: that takes 6 determinations of one phase over 28 "
+                        + "days.";
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.6).trend()).hasValue(tooFew);
         assertThat(new OverTimeDesk().model().trend()).isEmpty();
         OverTimeDesk quick = new OverTimeDesk();
@@ -66,7 +68,7 @@ class TrendHandTest {
     @Test
     void equalReadingsScatterAsTheDialDoes() {
         assertThat(everyTenDays(0.4, 0.4, 0.4, 0.4, 0.4, 0.4).trend().orElseThrow())
-                .startsWith("No drift can be told from the scatter")
+                .startsWith("No drift is seen in the scatter")
                 .endsWith("changes by 0.00 % a year (95 % interval -0.70 to 0.70 %).");
     }
 
@@ -75,8 +77,9 @@ class TrendHandTest {
     void aChangeOfNoMoreThanOneDivisionIsNoDrift() {
         assertThat(everyTenDays(0.40, 0.42, 0.44, 0.46, 0.48, 0.50).trend())
                 .hasValue(
-                        "No drift can be told from the scale: a straight line through the 6 determinations of the newest"
-                                + " phase, 2026-01-05 to 2026-02-24, changes by 0.10 %, no more than one division of 0.10 %.");
+                        "No drift is seen on this scale: a straight line through the 6 determinations of the "
+                                + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.10 %, no more than one "
+                                + "division of 0.10 %.");
     }
 
     /** Trials of three determinations are no six points, however they are charted. */
@@ -84,7 +87,7 @@ class TrendHandTest {
     void trialsAreNoDeterminations() {
         OverTimeModel model = everyTenDays(0.3, 0.5, 0.7);
         OverTimeDesk.choose(model, PhasedChart.Kind.TRIALS);
-        assertThat(model.trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
+        assertThat(model.trend().orElseThrow()).startsWith("Whether the factor drifts is not known yet");
     }
 
     @Test
@@ -93,6 +96,6 @@ class TrendHandTest {
         made.lab.keep(
                 SampleCalibrations.dialCalibration("C-1", "B-1", TimeBook.START.plusDays(55), "0.0", "5.0", "10.0"));
         made.determinations("M-1", TimeBook.START.plusDays(60), 0.8);
-        assertThat(made.model().trend().orElseThrow()).startsWith("Whether the factor drifts cannot be told yet");
+        assertThat(made.model().trend().orElseThrow()).startsWith("Whether the factor drifts is not known yet");
     }
 }

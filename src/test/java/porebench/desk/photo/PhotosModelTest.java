@@ -53,7 +53,7 @@ class PhotosModelTest {
             assertThat(photo.value().id().text()).isEqualTo("T-1/photo-1");
             assertThat(photo.stamp().why()).isEqualTo("Photo of the signed sheet");
             assertThat(model.about(photo))
-                    .startsWith("IMG_7.jpg, 2345 kB, kept by R. Vane, ")
+                    .startsWith("IMG_7.jpg, 2345 kB, saved by R. Vane, ")
                     .contains("2026");
         });
         assertThat(model.withdrawn()).isEmpty();

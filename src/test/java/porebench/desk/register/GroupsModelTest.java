@@ -92,7 +92,7 @@ class GroupsModelTest {
         GroupLook look = model.look().orElseThrow();
         assertThat(look.members()).extracting(member -> member.mixId().text()).containsExactly("M-1", "M-3");
         assertThat(model.note())
-                .isEqualTo("Members: 2; with the factor of the group: 0; no longer like the tested mix: 0.");
+                .isEqualTo("Members: 2; with the factor of the group: 0; no longer similar to the tested mix: 0.");
         assertThat(GroupsModel.matters(look)).isEmpty();
         assertThat(model.isFixed(GroupColumns.TESTED_MIX)).isTrue();
         assertThat(model.isFixed(GroupColumns.TOLERANCE)).isFalse();
@@ -149,7 +149,7 @@ class GroupsModelTest {
         assertThat(GroupsModel.matters(look))
                 .extracting(Problem::code)
                 .containsExactly("group.share-off", "group.share-off");
-        assertThat(model.note()).endsWith("no longer like the tested mix: 1.");
+        assertThat(model.note()).endsWith("no longer similar to the tested mix: 1.");
         model.type(GroupColumns.TITLE, "one sand, one stone");
         model.type(GroupColumns.REASON, "a title");
         assertThat(codes(model)).containsExactly("group.share-off", "group.share-off");

@@ -192,7 +192,7 @@ class RegisterModelsTest {
         assertThat(untrue(model)).contains("HG-101");
         assertThat(model.trySaving()).isTrue();
         assertThat(model.reasonTyped()).contains("the quarry moved");
-        assertThat(model.effects().orElseThrow()).contains("S-02 is another stone from 2026-11-25 on.");
+        assertThat(model.effects().orElseThrow()).contains("the material of S-02 changes on 2026-11-25.");
     }
 
     @Test
@@ -221,7 +221,7 @@ class RegisterModelsTest {
         assertThat(model.versions().get(0).stamp().why()).isEqualTo("the quarry moved");
         assertThat(model.versions().get(0).stamp().who()).isEqualTo("M. Quist");
         assertThat(model.changes(before, model.versions().get(0).value()))
-                .containsExactly("Another stone since 2026-11-25", "Ledge or lot: bench 2 → bench 9");
+                .containsExactly("Other material since 2026-11-25", "Ledge or lot: bench 2 → bench 9");
     }
 
     @Test

@@ -59,7 +59,7 @@ class SourcesModelTest {
         assertThat(model.problems()).extracting(Problem::code).containsExactly("source.correction-of-words");
         assertThat(model.trySaving()).isTrue();
         assertThat(RegisterModelsTest.untrue(model)).isEmpty();
-        assertThat(model.touchWords()).isEqualTo("A typing mistake put right changes no factor.");
+        assertThat(model.touchWords()).isEqualTo("A correction of a typing mistake changes no factor.");
     }
 
     /** S-09 is ledge 5 since 9 November 2026, by the demo; HG-106 uses it, with a factor from trials of May. */
@@ -73,7 +73,7 @@ class SourcesModelTest {
         assertThat(model.isFixed(SourceColumns.CHANGED_ON)).isTrue();
         model.type(SourceColumns.REASON, "it was another quarry");
         assertThat(model.problems()).isEmpty();
-        assertThat(model.touchWords()).isEqualTo("Saved like this, 1 factors hold again.");
+        assertThat(model.touchWords()).isEqualTo("If you save this, 1 factors hold again.");
         assertThat(Refused.by(out -> model.save("it was another quarry", out))).isEmpty();
         assertThat(model.story().orElseThrow().periods()).hasSize(1);
         assertThat(model.changes(
@@ -97,7 +97,7 @@ class SourcesModelTest {
         assertThat(model.changes(
                         model.base().orElseThrow().value(),
                         model.read(model.draft()).value().orElseThrow()))
-                .startsWith("Another stone since 2026-12-01", "Ledge or lot: ledge 5 → ledge 6");
+                .startsWith("Other material since 2026-12-01", "Ledge or lot: ledge 5 → ledge 6");
     }
 
     /** Granite S-02 is in HG-101, HG-104 and HG-107; six of the demo's cards of their factors in force are out. */
@@ -112,8 +112,9 @@ class SourcesModelTest {
         model.type(SourceColumns.CHANGED_ON, "2026-11-25");
         assertThat(model.touchWords())
                 .contains("6 of their cards are out")
-                .endsWith("Who holds them: truck 12 (HG-101/r2/1), truck 4 (HG-101/r2/2), plant Hollin (HG-101/r2/3),"
-                        + " crew Spillway (HG-104/r1/1), truck 4 (HG-107/r1/1), T. Alder (HG-107/r1/2).");
+                .endsWith("They are with: truck 12 (HG-101/r2/1), truck 4 (HG-101/r2/2), plant Hollin "
+                        + "(HG-101/r2/3), crew Spillway (HG-104/r1/1), truck 4 (HG-107/r1/1), T. Alder "
+                        + "(HG-107/r1/2).");
         assertThat(model.effects().orElseThrow()).endsWith("T. Alder (HG-107/r1/2).");
     }
 

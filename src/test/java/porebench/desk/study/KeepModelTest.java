@@ -76,7 +76,7 @@ class KeepModelTest {
         open("r.csv", ROWS);
         keeping.begin();
         type(draft(" O-1 ").with(KeepModel.TITLE, " Dial by two ").with(KeepModel.REMARKS, "at the bench "));
-        assertThat(keep("Study kept")).isEmpty();
+        assertThat(keep("Study saved")).isEmpty();
     }
 
     @Test
@@ -84,7 +84,7 @@ class KeepModelTest {
         keepFirst();
         Version<KeptStudy> kept = bench.book.latest(KeptStudy.class, "O-1").orElseThrow();
         assertThat(kept.stamp().who()).isEqualTo("R. Vane");
-        assertThat(kept.stamp().why()).isEqualTo("Study kept");
+        assertThat(kept.stamp().why()).isEqualTo("Study saved");
         KeptStudy study = kept.value();
         assertThat(study.layout()).isEqualTo(KeptStudy.Layout.OPERATORS);
         assertThat(study.title()).isEqualTo("Dial by two");
@@ -200,7 +200,7 @@ class KeepModelTest {
         assertThat(codes()).doesNotContain("study.name-of-another-kind");
         type(draft("o-2"));
         assertThat(codes()).containsExactly("id.differs-in-case");
-        assertThat(keep("Study kept")).isEmpty();
+        assertThat(keep("Study saved")).isEmpty();
         assertThat(model.kept()).extracting(KeptStudies.Choice::id).containsExactly("O-2", "o-2");
     }
 
@@ -234,7 +234,7 @@ class KeepModelTest {
         type(draft("O-1"));
         assertThat(keeping.tryKeeping()).isTrue();
         bench.keep(SampleStudies.operators("O-1"));
-        assertThat(keep("Study kept")).extracting(Problem::code).containsExactly("book.already-there");
+        assertThat(keep("Study saved")).extracting(Problem::code).containsExactly("book.already-there");
         assertThat(keeping.isOpen()).isTrue();
         assertThat(keeping.draft()).isEqualTo(draft("O-1"));
         assertThat(model.file()).isPresent();
@@ -260,7 +260,7 @@ class KeepModelTest {
         slow.keeping().history().update("typed", draft("O-9"));
         held.holdAnswers();
         assertThat(slow.keeping().tryKeeping()).isTrue();
-        slow.keeping().keep("Study kept", refused -> {}, failure -> {});
+        slow.keeping().keep("Study saved", refused -> {}, failure -> {});
         assertThat(slow.keeping().isUnderWay()).isTrue();
         assertThat(slow.keeping().tryKeeping()).as("twice").isFalse();
         assertThat(bench.book.latest(KeptStudy.class)).hasSize(1);

@@ -126,7 +126,7 @@ class StudyModelTest {
                 .containsExactly("Day", "Sources together", "Meter", "Repeats");
         Chosen.chooseLayer(model, 3, Optional.of(TrialLayer.DAY));
         assertThat(model.shown()).isEmpty();
-        assertThat(model.problems()).containsExactly("Day is chosen twice: each layer can stand once.");
+        assertThat(model.problems()).containsExactly("Day is chosen twice: choose each layer once.");
         Chosen.chooseLayer(model, 0, Optional.empty());
         Chosen.chooseLayer(model, 2, Optional.empty());
         Chosen.chooseLayer(model, 3, Optional.empty());
@@ -143,7 +143,7 @@ class StudyModelTest {
                 .filteredOn(words -> words.contains("the same names"))
                 .singleElement()
                 .asString()
-                .startsWith("Operator: the same names stand in several groups");
+                .startsWith("Operator: the same names are in several groups");
     }
 
     @Test
@@ -191,7 +191,7 @@ class StudyModelTest {
                 Layout.OPERATORS, HEAD + "A,1,1,1\nA,1,2,2\nA,2,1,5\nA,2,2,6\nB,1,1,2\nB,1,2,3\nB,2,1,7\nB,2,2,6\n");
         assertThat(shown(model).verdict())
                 .startsWith("Reading makes up 33 % of the spread, as standard deviations (95 % interval ")
-                .endsWith("which is too much for most uses; 3 kinds of sample are told apart.");
+                .endsWith("which is too much for most uses; it can sort samples into 3 groups.");
         assertThat(row(model, "components", "Samples")).contains("8.00", "89");
         assertThat(row(model, "components", "Reading, together")).contains("1.00", "11");
         assertThat(row(model, "anova", "Operators")).containsExactly("Operators", "1", "2.00", "2.00", "–", "–");
@@ -234,8 +234,8 @@ class StudyModelTest {
         assertThat(shown(alike).verdict()).startsWith("The samples differ by no more");
         StudyModel repeats = opened(Layout.LAYERS, "day,value\n1,0.4\n1,0.4\n2,0.6\n2,0.6\n");
         assertThat(shown(repeats).remarks())
-                .contains("Repeats: no difference was read. The reading stood still, which"
-                        + " tells of its scale and not of the spread.");
+                .contains("Repeats: no difference was read. The readings are all alike, which shows the division "
+                        + "of the scale and not the spread.");
         StudyModel single = opened(Layout.LAYERS, "day,value\n1,0.4\n2,0.4\n3,0.6\n");
         assertThat(shown(single).remarks())
                 .anySatisfy(words -> assertThat(words).contains("one value"));
@@ -254,8 +254,8 @@ class StudyModelTest {
                 Layout.LABORATORIES,
                 "laboratory,level,value\nA,1,1\nA,1,2\nA,1,3\nB,1,2\nB,1,3\nB,1,4\nC,1,3\nC,1,4\nC,1,5\n");
         assertThat(shown(model).verdict())
-                .isEqualTo("Two results of one laboratory may differ by r = 2.80, two of different laboratories by R ="
-                        + " 3.61; none stands out.");
+                .isEqualTo("Two results of one laboratory may differ by 2.80 (repeatability limit), two of "
+                        + "different laboratories by 3.61 (reproducibility limit); none stands out.");
         assertThat(row(model, "precision", "1")).startsWith("1", "3", "9", "3.00", "1.00");
         assertThat(row(model, "consistency", "1")).startsWith("1", "A", "3", "2.00", "1.00", "-1.00");
         // Means 2, 3, 4: A lies 1.5 below the other two.

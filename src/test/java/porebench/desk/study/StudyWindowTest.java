@@ -80,7 +80,7 @@ class StudyWindowTest {
             find(JComboBox.class, "study.layer.0").setSelectedIndex(4);
             assertThat(find(JTable.class, "study.components").getValueAt(0, 0)).isEqualTo("Day");
             find(JComboBox.class, "study.layer.1").setSelectedIndex(4);
-            assertThat(text("study.problems")).isEqualTo("Day is chosen twice: each layer can stand once.");
+            assertThat(text("study.problems")).isEqualTo("Day is chosen twice: choose each layer once.");
             assertThat(find(JTextComponent.class, "study.verdict").isVisible()).isFalse();
         });
     }
@@ -214,7 +214,7 @@ class StudyWindowTest {
             page.redo();
             assertThat(text("keep.remarks")).isEqualTo("wet");
             assertThat(text("keep.by")).isEqualTo("R. Vane");
-            assertThat(text("keep.heading")).isEqualTo("Keep the readings of r.csv in the lab book");
+            assertThat(text("keep.heading")).isEqualTo("Save the readings of r.csv in the lab book");
         });
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_P);
         assertThat(EventThread.comes(
@@ -234,7 +234,7 @@ class StudyWindowTest {
         assertThat(EventThread.comes(find(JTextComponent.class, "keep.id")::isFocusOwner))
                 .isTrue();
         EventThread.run(() -> assertThat(text("keep.heading"))
-                .isEqualTo("Keep as version 2 of o1: the readings of o1, 2026-03-02, R. Vane, version 1"));
+                .isEqualTo("Save as version 2 of o1: the readings of o1, 2026-03-02, R. Vane, version 1"));
         keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_R);
         assertThat(EventThread.comes(find(JTextComponent.class, "keep.remarks")::isFocusOwner))
                 .isTrue();

@@ -73,7 +73,7 @@ class TrialsModelTest {
                 .contains(
                         "1 more trial is expected, 4 in all: the 95 % interval of the mean reaches 0.072 % to either side,"
                                 + " and 0.050 % is wanted.");
-        assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is less than the scale can show");
+        assertThat(model.stop().basis().orElseThrow()).startsWith("The scatter is smaller than the scale can show");
         BenchModel entry = model.entry();
         assertThat(model.stop().withTyped(entry.read().figures())).isEmpty();
         entry.type(TrialColumns.FINE, "4900");
@@ -104,7 +104,7 @@ class TrialsModelTest {
         assertThat(Refused.by(out -> model.strike("spilled water", out))).isEmpty();
         assertThat(row(model, "K7-T2").state()).isEqualTo(TrialPoint.State.STRUCK);
         assertThat(row(model, "K7-T2").factor()).isEqualTo("1.40");
-        assertThat(model.story()).contains("It was struck by a person: spilled water");
+        assertThat(model.story()).contains("It was struck: spilled water");
         assertThat(model.determinations().judged().orElseThrow().counted()).isEqualTo(1);
 
         assertThat(Refused.by(out -> model.restore("it was another trial", out)))
@@ -123,7 +123,7 @@ class TrialsModelTest {
         assertThat(model.story())
                 .startsWith("G = 1.40 % air: the gauge read 7.4 %, less 6.00 % of the bowl withdrawn as water.")
                 .anyMatch(line -> line.startsWith("Doubtful: The factor 1.4 % reaches 0.8 %"))
-                .anyMatch(line -> line.equals("Version 1, kept by R. Vane on 2026-03-04 09:30: for a test"));
+                .anyMatch(line -> line.equals("Version 1, saved by R. Vane on 2026-03-04 09:30: for a test"));
         model.select(Optional.of(new TrialId("K7-T3")));
         assertThat(model.story())
                 .startsWith("This trial has no factor.")
@@ -217,7 +217,7 @@ class TrialsModelTest {
         assertThat(bench.book.latest(Determination.class)).hasSize(1);
         List<DeterminationsModel.Choice> choices = model.determinations().choices();
         assertThat(choices).hasSize(2);
-        assertThat(choices.get(0).words()).contains("not kept yet");
+        assertThat(choices.get(0).words()).contains("not saved yet");
         assertThat(choices.get(1).words()).contains("trials: 3", "factor issued as revision 1");
         model.choose(choices.get(1));
         assertThat(model.rows()).hasSize(3);

@@ -103,13 +103,13 @@ class TrialsPageTest {
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(1);
         bench.asker.reasons.add("spilled");
         press(page, "strike");
-        assertThat(said(page, "story")).contains("struck by a person: spilled");
+        assertThat(said(page, "story")).contains("struck: spilled");
         assertThat(named(page, JTable.class, "trials").getValueAt(0, STATE)).isEqualTo("struck");
         bench.asker.reasons.add("it was the other one");
         press(page, "restore");
         assertThat(bench.book.history(Trial.class, "K7-T1")).hasSize(3);
         assertThat(said(page, "story")).contains("It counts.");
-        assertThat(bench.asker.acts).containsExactly("Strike", "Strike", "Take the strike back");
+        assertThat(bench.asker.acts).containsExactly("Strike", "Strike", "Undo the strike");
     }
 
     @Test

@@ -181,7 +181,7 @@ class TrialsWindowTest {
 
         Trial trial = kept("K7-T1");
         assertThat(EventThread.comes(() ->
-                        ((JTextComponent) named(frame, "liveWords")).getText().equals("K7-T1 is kept: G = 0.40 %.")))
+                        ((JTextComponent) named(frame, "liveWords")).getText().equals("K7-T1 is saved: G = 0.40 %.")))
                 .as("what was kept is said beside the next trial")
                 .isTrue();
         assertThat(trial.readings().fine()).contains(Typed.of("4902.0", MassUnit.GRAM));
@@ -215,7 +215,7 @@ class TrialsWindowTest {
         assertThat(trial.readings().meterType()).isEqualTo(MeterType.A);
         assertThat(trial.elevationMetres()).contains(new BigDecimal("215.5"));
         assertThat(trial.keptBecause()).contains("read twice by two people");
-        assertThat(bench.asker.asked).containsExactly("Keep trial K7-T1 with its doubts");
+        assertThat(bench.asker.asked).containsExactly("Save trial K7-T1 with its doubts");
     }
 
     @Test

@@ -40,10 +40,10 @@ class KnownWorkTest {
         model.workOutKnown();
         model.workOutKnown();
         assertThat(held.count()).isEqualTo(1);
-        assertThat(said(model)).isEqualTo("Being worked out.");
+        assertThat(said(model)).isEqualTo("Being computed.");
         held.end();
         assertThat(heard).isEqualTo(1);
-        assertThat(said(model)).startsWith("Too little yet");
+        assertThat(said(model)).startsWith("Not known yet");
         model.workOutKnown();
         assertThat(held.count()).isZero();
     }
@@ -56,9 +56,9 @@ class KnownWorkTest {
         model.workOutKnown();
         assertThat(held.count()).isEqualTo(2);
         held.end();
-        assertThat(said(model)).isEqualTo("Being worked out.");
+        assertThat(said(model)).isEqualTo("Being computed.");
         held.end();
-        assertThat(said(model)).startsWith("Too little yet");
+        assertThat(said(model)).startsWith("Not known yet");
     }
 
     @Test
@@ -66,13 +66,13 @@ class KnownWorkTest {
         VariabilityModel model = model();
         model.workOutKnown();
         held.stop();
-        assertThat(said(model)).startsWith("Not worked out: it did not succeed");
+        assertThat(said(model)).startsWith("It could not be computed");
         model.workOutKnown();
         assertThat(held.count()).isZero();
         model.choose(new DeterminationId("K7/2"));
         model.workOutKnown();
         held.end();
-        assertThat(said(model)).startsWith("Too little yet");
+        assertThat(said(model)).startsWith("Not known yet");
     }
 
     @Test

@@ -67,11 +67,11 @@ class QuestionsTest {
         assertThat(agree.reasons())
                 .containsExactly("How the laboratory's trials usually scatter is not known well enough: its other"
                         + " determinations on Type B meters have 0 degrees of freedom, and 10 are asked for.");
-        assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: it takes 4 trials.");
+        assertThat(question(model, "wrong").answer()).isEqualTo("Not tested: 4 trials are needed.");
         assertThat(question(model, "more").answer())
                 .isEqualTo("At least 2 more trials: a single one shows no scatter, and the lab book has too few other"
                         + " mixes on this type of meter to know the laboratory's.");
-        assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: it takes 10 trials.");
+        assertThat(question(model, "shape").answer()).isEqualTo("Not tested: 10 trials are needed.");
     }
 
     /** 0.3, 0.4, 0.4, 0.5: range 0.2, limit 3.6 x 0.1 = 0.36 (ASTM C670, recalled). */
@@ -107,7 +107,7 @@ class QuestionsTest {
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
         assertThat(question(model, "more").reasons().get(0))
                 .startsWith(
-                        "Reckoned with the scatter of this mix's trials alone, a standard deviation of 0.062 % (degrees of"
+                        "Based on the scatter of this mix's trials alone, a standard deviation of 0.062 % (degrees of"
                                 + " freedom: 13.0)");
     }
 
@@ -167,11 +167,11 @@ class QuestionsTest {
     @Test
     void equalTrialsGiveNothingToTest() {
         VariabilityModel model = model("6.4", "6.4", "6.4", "6.4");
-        assertThat(question(model, "wrong").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
+        assertThat(question(model, "wrong").answer()).isEqualTo("Not tested: all trials gave the same factor.");
         assertThat(question(model, "wrong").tests())
                 .extracting(Finding.TestLine::statistic)
                 .containsExactly("-", "-", "-");
-        assertThat(question(model, "shape").answer()).isEqualTo("No test can tell: all trials gave the same factor.");
+        assertThat(question(model, "shape").answer()).isEqualTo("Not tested: all trials gave the same factor.");
     }
 
     @Test
@@ -179,7 +179,7 @@ class QuestionsTest {
         Finding wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
-                        "No test can tell: what stands out does so by no more than one division of the scale (0.10 %).");
+                        "Not tested: the trials differ by no more than one division of the scale (0.10 %).");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.tests())
                 .containsExactly(
@@ -190,7 +190,7 @@ class QuestionsTest {
                         new Finding.TestLine(
                                 "Two on one side, Grubbs and Beck: squares left without them over all",
                                 "0.000",
-                                "not judged: it takes 5 trials"),
+                                "not judged: 5 trials are needed"),
                         new Finding.TestLine(
                                 "One trial far out, Dixon's r10",
                                 "1.000",
@@ -203,7 +203,8 @@ class QuestionsTest {
         Finding wrong = question(model("6.2", "6.4", "6.4", "6.6"), "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
-                        "Nothing says so: none lies farther out than chance explains (tests made: 2, together p > 0.999).");
+                        "Nothing shows it: none lies farther out than chance explains (tests made: 2, together p "
+                                + "> 0.999).");
         assertThat(wrong.reasons()).isEmpty();
     }
 
@@ -240,8 +241,8 @@ class QuestionsTest {
         Finding wrong = question(model, "wrong");
         assertThat(wrong.answer())
                 .isEqualTo(
-                        "Hardly: T6 lies far out, but one honest determination in twenty looks like this (tests made: 2,"
-                                + " together p = 0.048). Look at it again, and go on.");
+                        "Hardly: T6 lies far out, but one good determination in twenty looks like this (tests "
+                                + "made: 2, together p = 0.048). Check it again, and go on.");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.reasons()).containsExactly("T6 gave 0.62 %, which is 0.16 % from the mean.");
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);
@@ -256,7 +257,7 @@ class QuestionsTest {
                 .startsWith(
                         "10 trials, and T9, T10 lie farther from the others than chance explains: find out why before"
                                 + " a factor is issued. With them, G = ");
-        assertThat(finding(wrong, 2)).isEqualTo("not judged: it is made for 7 trials at most");
+        assertThat(finding(wrong, 2)).isEqualTo("not judged: this test is for 7 trials at most");
     }
 
     @Test
@@ -265,8 +266,7 @@ class QuestionsTest {
         Finding shape = question(model(twelve), "shape");
         assertThat(shape.answer())
                 .isEqualTo(
-                        "No test can tell: the scatter is only a few divisions of the scale (0.10 %), and what a test"
-                                + " would find is the scale.");
+                        "Not tested: the trials differ by only a few divisions of the scale (0.10 %), too few for a test.");
         assertThat(shape.tests()).extracting(Finding.TestLine::statistic).doesNotContain("-");
     }
 

@@ -58,8 +58,8 @@ class VariabilityModelTest {
         VariabilityModel model = model("leak", "leak");
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.NONE_COUNTS);
         assertThat(model.verdict().sentence())
-                .isEqualTo("No trial counts (trials made: 2), so there is no factor: make trials again on the"
-                        + " Trials page.");
+                .isEqualTo("No trial counts (trials made: 2), so there is no factor. Make trials again on the "
+                        + "Trials page.");
         assertThat(model.lines()).isEmpty();
         assertThat(model.leftOut()).hasSize(2);
     }
@@ -68,7 +68,7 @@ class VariabilityModelTest {
     void oneTrialSaysNothingAboutAgreement() {
         VariabilityModel model = model("6.4");
         assertThat(model.verdict().sentence())
-                .isEqualTo("One trial only: it gave 0.40 %, and one trial says nothing about how trials agree.");
+                .isEqualTo("One trial only: it gave 0.40 %, which does not show whether trials agree.");
         assertThat(line(model, "Standard deviation").value()).isEqualTo("-");
         assertThat(line(model, "Range check").note()).isEqualTo("One trial has no spread.");
     }
@@ -142,7 +142,7 @@ class VariabilityModelTest {
         assertThat(model.leftOut())
                 .extracting(VariabilityModel.LeftOut::state)
                 .containsExactly(TrialPoint.State.STRUCK, TrialPoint.State.VOID);
-        assertThat(model.leftOut().get(0).sentence()).isEqualTo("Trial T1, 1.40 %, struck by a person: spilled water");
+        assertThat(model.leftOut().get(0).sentence()).isEqualTo("Trial T1, 1.40 %, struck: spilled water");
         assertThat(model.leftOut().get(1).sentence()).startsWith("Trial T2, no factor, void: The meter leaked");
         FactorByTrial plot = model.byTrial().orElseThrow();
         assertThat(plot.trials()).extracting(TrialPoint::id).containsExactly("T1", "T2", "T3");
@@ -256,9 +256,9 @@ class VariabilityModelTest {
         model.workOutKnown();
         Finding known = model.known().orElseThrow();
         assertThat(known.answer())
-                .isEqualTo("With what the laboratory knows, G would be 0.623 % instead of 0.700 %: 0.6 % on the card"
-                        + " instead of 0.7 %. The factor stays the mean of its own trials; where the two are apart,"
-                        + " another determination tells which is right.");
+                .isEqualTo("With the laboratory's other mixes, G would be 0.623 % instead of 0.700 %: 0.6 % on "
+                        + "the card instead of 0.7 %. The factor stays the mean of its own trials; where the two "
+                        + "differ, another determination tells which is right.");
         assertThat(known.reasons())
                 .containsExactly(
                         "Other determinations on this type of meter: 3, of this mix, made of the same: 3. By themselves"
@@ -280,8 +280,8 @@ class VariabilityModelTest {
         model.workOutKnown();
         Finding known = model.known().orElseThrow();
         assertThat(known.answer())
-                .isEqualTo("Too little yet: it takes three other determinations on this type of meter, and trials that"
-                        + " do not all agree.");
+                .isEqualTo("Not known yet: it takes three other determinations on this type of meter, and trials "
+                        + "that do not all agree.");
         assertThat(known.reasons())
                 .containsExactly("Where the next determination of this mix should lie can be said once 3 have been made"
                         + " of the same sources, unchanged.");
@@ -300,7 +300,7 @@ class VariabilityModelTest {
         model.workOutKnown();
         Finding known = model.known().orElseThrow();
         assertThat(known.answer())
-                .startsWith("With what the laboratory knows, G would be 0.")
+                .startsWith("With the laboratory's other mixes, G would be 0.")
                 .contains("the same on the card");
         assertThat(known.reasons())
                 .contains("Determinations of a mix differ by no more than the scatter of their trials explains.");

@@ -114,7 +114,7 @@ class VariabilityPageTest {
         }
         VariabilityPage page = new VariabilityPage(bench.select().desk, opened::add);
         AbstractButton offer = (AbstractButton) named(page, "offer.strike.T6");
-        assertThat(offer.getText()).isEqualTo("Look at T6 and strike it...");
+        assertThat(offer.getText()).isEqualTo("Check T6 and strike it...");
         offer.doClick();
         assertThat(opened).containsExactly(new TrialId("T6"));
         assertThat(find(page.component(), "offer.strike.T1")).isEmpty();

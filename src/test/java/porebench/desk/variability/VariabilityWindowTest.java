@@ -61,7 +61,7 @@ class VariabilityWindowTest {
     @Test
     void theSentenceThenTheChartThenTheUncertaintyToQuoteStandOnTheFirstScreen() throws Exception {
         assertThat(EventThread.comes(
-                        () -> ((JTextComponent) named("quoted")).getText().startsWith("To quote beside G =")))
+                        () -> ((JTextComponent) named("quoted")).getText().startsWith("Uncertainty to report with G =")))
                 .isTrue();
         EventThread.settle();
         List<String> order = List.of("verdict", "plot.by-trial", "quoted");

@@ -55,8 +55,8 @@ class StopTextTest {
                                 + " wanted.");
         assertThat(TEXT.reasons(stop).get(0))
                 .isEqualTo(
-                        "Reckoned with a standard deviation of 0.030 %: this mix's own scatter, drawn towards that of the"
-                                + " laboratory's other mixes on this type of meter (degrees of freedom: 10.0).");
+                        "Based on a standard deviation of 0.030 %: this mix's own scatter, weighted with that of "
+                                + "the laboratory's other mixes on this type of meter (degrees of freedom: 10.0).");
     }
 
     @Test
@@ -68,12 +68,12 @@ class StopTextTest {
                                 + " side, and 0.050 % is wanted.");
         assertThat(TEXT.reasons(stop))
                 .containsExactly(
-                        "Reckoned with a standard deviation of 0.088 %: this mix's own scatter, drawn towards that of the"
-                                + " laboratory's other mixes on this type of meter (degrees of freedom: 11.0).",
-                        "With 14 trials, in at least 90 of 100 determinations the mean lies within 0.050 % of what very"
-                                + " many trials would give, even if this mix scatters twice as much as the others. The risk that"
-                                + " the true scatter is wider than reckoned, and 14 are too few: 41 %. The chance that it is"
-                                + " narrower, and 13 would do: 53 %.",
+                        "Based on a standard deviation of 0.088 %: this mix's own scatter, weighted with that of "
+                                + "the laboratory's other mixes on this type of meter (degrees of freedom: 11.0).",
+                        "With 14 trials, in at least 90 of 100 determinations the mean lies within 0.050 % of "
+                                + "what very many trials would give, even if this mix scatters twice as much as "
+                                + "the others. The risk that the true scatter is wider than assumed, and 14 are "
+                                + "too few: 41 %. The chance that it is narrower, and 13 would do: 53 %.",
                         "One more trial would not change the card: 95 of 100 would lie between 0.18 and 0.62 %, and G"
                                 + " stays 0.4 % over all of that.");
         assertThat(TEXT.say(of(OURS, laboratory(0.065), 0.4, 0.4, 0.4, 0.5, 0.4, 0.4)))
@@ -106,9 +106,9 @@ class StopTextTest {
         StopRule stop = of(OURS, ScatterElsewhere.NONE, 0.1, 0.4, 0.7);
         assertThat(TEXT.say(stop))
                 .isEqualTo(
-                        "More trials alone will not do: the 95 % interval of the mean reaches 0.745 % to either side, and"
-                                + " even 30 trials would not bring it to the 0.050 % wanted. Find out why these scatter so much,"
-                                + " or ask for less in the laboratory's profile.");
+                        "More trials alone are not enough: the 95 % interval of the mean reaches 0.745 % to "
+                                + "either side, and even 30 trials would not bring it to the 0.050 % wanted. Find "
+                                + "out why these scatter so much, or ask for less in the laboratory's profile.");
         assertThat(TEXT.clause(stop))
                 .isEqualTo("they scatter too much for more trials alone to make the interval as narrow as wanted");
     }
@@ -118,11 +118,12 @@ class StopTextTest {
         assertThat(TEXT.reasons(of(OURS, ScatterElsewhere.NONE, 0.3, 0.4, 0.4, 0.5))
                         .get(0))
                 .isEqualTo(
-                        "Reckoned with the scatter of this mix's trials alone, a standard deviation of 0.082 % (degrees"
-                                + " of freedom: 3.0): fewer than 3 other mixes show theirs on this type of meter.");
+                        "Based on the scatter of this mix's trials alone, a standard deviation of 0.082 % "
+                                + "(degrees of freedom: 3.0): fewer than 3 other mixes show theirs on this type of "
+                                + "meter.");
         assertThat(TEXT.reasons(of(OURS, laboratory(0.05), 0.2, 0.5)).get(0))
-                .isEqualTo("Reckoned with the scatter of this mix's trials, a standard deviation of 0.212 % (degrees of"
-                        + " freedom: 9.0): it is wider than that of the laboratory's other mixes.");
+                .isEqualTo("Based on the scatter of this mix's trials, a standard deviation of 0.212 % (degrees "
+                        + "of freedom: 9.0): it is wider than that of the laboratory's other mixes.");
     }
 
     @Test
@@ -130,9 +131,9 @@ class StopTextTest {
         StopRule stop = StopRule.of(new double[] {0.4, 0.4, 0.4}, MeterType.A, 0.1, OURS, ScatterElsewhere.NONE)
                 .orElseThrow();
         assertThat(TEXT.say(stop))
-                .isEqualTo("More trials alone will not do: trials that do not scatter share one rounding error, which"
-                        + " reaches 0.101 % to either side on this scale, and 0.050 % is wanted. A finer scale would do, or"
-                        + " ask for less in the laboratory's profile.");
+                .isEqualTo("More trials alone are not enough: trials that do not scatter share one rounding "
+                        + "error, which reaches 0.101 % to either side on this scale, and 0.050 % is wanted. Read "
+                        + "on a finer scale, or ask for less in the laboratory's profile.");
         assertThat(TEXT.clause(stop))
                 .isEqualTo("they share one rounding error, which is wider than wanted however many trials there are");
     }
@@ -141,8 +142,8 @@ class StopTextTest {
     void saysThatTheDialDecides() {
         assertThat(TEXT.reasons(of(OURS, ScatterElsewhere.NONE, 0.4, 0.4, 0.4, 0.4)))
                 .containsExactly(
-                        "The scatter is less than the scale can show, so its division is reckoned with, as a standard"
-                                + " deviation of 0.029 %.",
+                        "The scatter is smaller than the scale can show, so it is taken from the division of the "
+                                + "scale, as a standard deviation of 0.029 %.",
                         "No risks can be given: the division of the scale decides here, not chance.",
                         "One more trial would not change the card: 95 of 100 would lie between 0.30 and 0.50 %, and G"
                                 + " stays 0.4 % over all of that.");

@@ -35,7 +35,7 @@ class CalibrationPagesTest {
                 .contains("1 3500 g 1200 g 11692 g 21.1 7.0062")
                 .contains("2 3500 g 1200 g 11693 g 21.1 7.0072")
                 .contains("3 3500 g 1200 g 11694 g 21.1 7.0082")
-                .contains("7.0072 L (0.24746 ft\u00b3)", "0.0010 L (0.014 %)", "not taken out");
+                .contains("7.0072 L (0.24746 ft\u00b3)", "0.0010 L (0.014 %)", "not corrected");
     }
 
     // 349.7 g are 100 x 349.7 / 6993 = 5.001 % of the bowl, two vessels 10.001 %; the dial reads 5.05 and 10.05.
@@ -114,7 +114,7 @@ class CalibrationPagesTest {
                 .contains("meter-calibration.csv");
         assertThat(MeterCalibration.Reason.values())
                 .allSatisfy(reason -> assertThat(text).contains(reason.symbol()));
-        List<String> dial = List.of("Water withdrawn so far", "Hand moved in 90 s, marks", "within 0.1 %", "0.5 of an");
+        List<String> dial = List.of("Water withdrawn so far", "Hand moved in 90 s, marks", "within 0.1 %", "0.5 of a mark");
         List<String> column = List.of("w, water of the vessel", "P, working pressure", "D at most 0.1 %", "183 m");
         assertThat(text).contains(type == MeterType.B ? dial : column);
         assertThat(text).doesNotContain(type == MeterType.B ? "P, working pressure" : "Water withdrawn so far");

@@ -217,7 +217,7 @@ class PlantPageTest {
                 .contains("Holds only: only with the batch water of the well, from 5 to 30 degrees C")
                 .contains("Wet-sieve the concrete over 37.5 mm")
                 .contains("G is negative: to subtract it is to add 0.2.")
-                .contains("Doubts about the trials taken on by P. Linden, M. Thorne")
+                .contains("Doubts about the trials overridden by P. Linden, M. Thorne")
                 .contains("Take no number of another row: ask the laboratory.", "NO FACTOR", "TW-999")
                 .contains("Recheck by 2027-11-24 07:05.", "Printed 2026-11-25")
                 .contains("shield your eyes, keep your face from glass", "turn your face from the petcocks")
