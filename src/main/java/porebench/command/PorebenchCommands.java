@@ -135,7 +135,7 @@ public final class PorebenchCommands {
         COMMANDS.put("readings", ReadingsCommand::new);
         COMMANDS.put("import", ImportCommand::new);
         COMMANDS.put("export", ExportCommand::new);
-        COMMANDS.put("schema", SchemaCommand::new);
+        COMMANDS.put("schema", (here, ports) -> new SchemaCommand(here, ports, COMMANDS.keySet()));
         COMMANDS.put("restore", RestoreCommand::new);
         COMMANDS.put("verify", VerifyCommand::new);
         COMMANDS.put("backup", BackupCommand::new);

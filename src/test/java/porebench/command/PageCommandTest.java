@@ -129,7 +129,7 @@ class PageCommandTest {
         assertThat(page("HG-101", "--replace").status()).isZero();
     }
 
-    private static void picture(Path file, String text) throws Exception {
+    static void picture(Path file, String text) throws Exception {
         ByteMatrix squares = Encoder.encode(text, ErrorCorrectionLevel.M).getMatrix();
         BufferedImage picture = new BufferedImage(400, 400, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < 400; y++) {

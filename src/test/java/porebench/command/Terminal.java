@@ -1,5 +1,7 @@
 package porebench.command;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -86,7 +88,18 @@ public final class Terminal {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = new PorebenchCommands(surroundings(out, err), ports()).run(arguments);
-        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return said(status, out, err, arguments);
+    }
+
+    /** Whatever a test runs, an answer in JSON is as its schema says. */
+    private static Said said(int status, ByteArrayOutputStream out, ByteArrayOutputStream err, String... arguments) {
+        Said said = new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        if (List.of(arguments).contains("--json") && !said.out().isEmpty()) {
+            assertThat(AnswerSchemas.faults(arguments[0], said.out()))
+                    .as("what " + arguments[0] + ".schema.json does not say: " + said.out())
+                    .isEmpty();
+        }
+        return said;
     }
 
     /** Runs a command whose answer goes to a stream that may fail. */
@@ -106,7 +119,7 @@ public final class Terminal {
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Ports ports = new Ports(ports().sheets(), () -> shelf, ports().press(), ports().demo());
         int status = new PorebenchCommands(surroundings(out, err), ports).run(arguments);
-        return new Said(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        return said(status, out, err, arguments);
     }
 
     public Said demoRun(Path book, Path cards) {
