@@ -2,6 +2,8 @@ package porebench.desk.factor;
 
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,6 +14,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import porebench.desk.DeskModel;
 import porebench.desk.QuotedUncertainty;
@@ -21,6 +24,7 @@ import porebench.desk.form.Form;
 import porebench.desk.form.Numbers;
 import porebench.desk.form.OnView;
 import porebench.desk.form.ProblemLines;
+import porebench.desk.form.ReasonMenu;
 import porebench.desk.form.WorkedOut;
 import porebench.desk.form.WrappedText;
 import porebench.evidence.JudgedDetermination;
@@ -105,6 +109,7 @@ final class IssueForm {
         keptRow.add(kept, "wmin 0");
         form.panel().add(keptRow, BELOW_FIELD + ", gapbottom 6");
         form.addAll(TYPED);
+        ReasonMenu.in((JTextField) form.field(FactorIssueColumns.REASON.field()), this::earlierReasons, texts.locale());
         form.panel().add(boxesTitle, BELOW_FIELD + ", gaptop 8");
         form.panel().add(boxes, BELOW_FIELD);
         form.addAll(OVERRIDE);
@@ -123,6 +128,15 @@ final class IssueForm {
         panel.add(groupWords, "growx, wmin 0");
         panel.add(doubts.panel(), "growx, wmin 0");
         actions.onRefused(this::goTo);
+    }
+
+    /** Returns the reasons of the factors of this mix, the newest first, each once. */
+    private List<String> earlierReasons() {
+        List<String> reasons = new ArrayList<>();
+        desk.evidence().ifPresent(evidence -> evidence.issues()
+                .forEach(version -> reasons.add(version.value().reason())));
+        Collections.reverse(reasons);
+        return reasons.stream().distinct().toList();
     }
 
     /** Puts the caret into the first field with one of the problems. */

@@ -24,7 +24,6 @@ import porebench.desk.frame.book.NoBookPage;
 import porebench.desk.frame.book.Trouble;
 import porebench.desk.frame.book.Turning;
 import porebench.desk.frame.dialog.FrameTexts;
-import porebench.desk.frame.dialog.TrainingBand;
 import porebench.desk.frame.rail.MixHead;
 import porebench.desk.frame.rail.MixRail;
 import porebench.evidence.RegisterRow;
@@ -61,6 +60,7 @@ public final class WorkbenchFrame {
     private final BookWork work;
     private final FrameMenus menus;
     private final Lookout lookout;
+    private final FrameTitle title;
     private Page current;
     private Page lastStep;
     private Optional<Runnable> anew = Optional.empty();
@@ -99,6 +99,7 @@ public final class WorkbenchFrame {
         head = new MixHead(desk, texts, pages.steps(), this::turnTo);
         strip = new StatusStrip(desk, texts);
         menus = new FrameMenus(this, work, newMix, log);
+        title = new FrameTitle(desk, pages, head, rail, frame, texts);
         lookout = new Lookout(desk, content, texts, () -> pages.bench().look(rail.component()));
         build();
         work.offer(noBook, texts);
@@ -317,15 +318,8 @@ public final class WorkbenchFrame {
         views.show(view, desk.hasBook() ? BENCH : NO_BOOK);
         menus.offer(desk.hasBook(), desk.isTraining());
         bands.refresh();
-        frame.setTitle(title());
+        title.refresh();
         memory.rememberPerson(desk.person());
-    }
-
-    private String title() {
-        String words = desk.hasBook()
-                ? texts.get("frame.title", desk.book().name())
-                : texts.get("frame.title", texts.get("no-book.title"));
-        return TrainingBand.title(content, words, texts);
     }
 
     /** What the window does when it turns to a lab book. */

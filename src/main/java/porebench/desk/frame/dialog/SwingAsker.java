@@ -31,6 +31,7 @@ import org.jspecify.annotations.Nullable;
 import porebench.desk.Asker;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.desk.UsedReasons;
 import porebench.desk.form.EnterOrder;
 import porebench.desk.form.FileNames;
 import porebench.desk.form.Form;
@@ -50,6 +51,7 @@ public final class SwingAsker implements Asker {
     private final Texts texts;
     private ProblemText problemText;
     private final Settings settings;
+    private final UsedReasons reasons;
     private final Supplier<Optional<Path>> log;
     private @Nullable DeskModel desk;
 
@@ -62,6 +64,7 @@ public final class SwingAsker implements Asker {
         this.texts = FrameTexts.in(locale);
         this.problemText = ProblemText.in(locale);
         this.settings = settings;
+        this.reasons = new UsedReasons(settings);
         this.log = log;
     }
 
@@ -74,7 +77,11 @@ public final class SwingAsker implements Asker {
     @Override
     public Optional<String> reason(JComponent over, String title, String question, String actName) {
         JTextArea field = sentences();
-        return words(over, title, question, field, new JScrollPane(field), actName, "ask.reason-missing", true);
+        String act = actName + "\n" + question;
+        JComponent shown = WithReasons.below(field, reasons.of(act), texts);
+        Optional<String> reason = words(over, title, question, field, shown, actName, "ask.reason-missing", true);
+        reason.ifPresent(given -> reasons.use(act, given));
+        return reason;
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -100,6 +101,14 @@ public final class MixHead {
         int index = steps.indexOf(current);
         if (index >= 0) {
             buttons.get(index).setSelected(true);
+        }
+    }
+
+    /** Marks the steps on which something is typed and not saved, by the names of their pages. */
+    public void markTyped(Set<String> names) {
+        for (int index = 0; index < buttons.size(); index++) {
+            boolean isTyped = names.contains(steps.get(index).name());
+            buttons.get(index).mark(isTyped ? texts.get("rail.begun") : "");
         }
     }
 

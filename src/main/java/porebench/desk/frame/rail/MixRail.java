@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.Action;
@@ -315,6 +316,18 @@ public final class MixRail {
         int index = registers.indexOf(current);
         for (int each = 0; each < entries.size(); each++) {
             entries.get(each).setSelected(each == index);
+        }
+    }
+
+    /** Marks the registers in which something is typed and not saved, by the names of their pages. */
+    public void markTyped(Set<String> names) {
+        for (int each = 0; each < entries.size(); each++) {
+            String title = registers.get(each).title();
+            boolean isTyped = names.contains(registers.get(each).name());
+            entries.get(each).setText(isTyped ? title + " \u2022" : title);
+            String said = isTyped ? title + ", " + texts.get("rail.begun") : title;
+            entries.get(each).setToolTipText(said);
+            entries.get(each).getAccessibleContext().setAccessibleName(said);
         }
     }
 

@@ -20,15 +20,20 @@ final class StepButton extends JToggleButton {
     private static final long serialVersionUID = 1L;
 
     private final JLabel caption = new JLabel();
+    private final JLabel heading = new JLabel();
+    private final String title;
+    private final int number;
     private boolean next;
 
     StepButton(int number, String title) {
+        this.title = title;
+        this.number = number;
         setLayout(new MigLayout("insets 7 6 7 2, fillx, novisualpadding", "[]6[grow,fill]", "[]0[]"));
         putClientProperty("FlatLaf.styleClass", "step");
         setMargin(new Insets(0, 0, 0, 0));
         getAccessibleContext().setAccessibleName(number + " " + title);
         add(new JLabel(new Disc(number)), "spany 2");
-        JLabel heading = new JLabel(title);
+        heading.setText(title);
         heading.putClientProperty("FlatLaf.style", "font: $semibold.font");
         add(heading, "wrap");
         caption.putClientProperty("FlatLaf.styleClass", "quiet");
@@ -43,6 +48,13 @@ final class StepButton extends JToggleButton {
         getAccessibleContext().setAccessibleDescription(words);
         next = isNext;
         repaint();
+    }
+
+    /** Marks that something is typed on the step and not saved; blank words take the mark away. */
+    void mark(String words) {
+        heading.setText(words.isBlank() ? title : title + " \u2022");
+        getAccessibleContext()
+                .setAccessibleName(words.isBlank() ? number + " " + title : number + " " + title + ", " + words);
     }
 
     @Override

@@ -3,6 +3,7 @@ package porebench.desk.frame.dialog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
 import java.awt.Point;
@@ -138,5 +139,38 @@ class ReasonWindowTest {
         keys.strikeUntil(() -> isFocused("accept"), "the act", KeyEvent.VK_ENTER);
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(asking.get()).contains("x");
+    }
+
+    /** What was given for an act is offered the next time it is asked about, and not taken by itself. */
+    @Test
+    void aReasonIsOfferedAgainForTheSameAct() throws Exception {
+        SwingAsker asker = new SwingAsker(Locale.ENGLISH, Settings.inMemory(), Optional::empty);
+        assertThat(ask(asker, "Strike trial T-1", "Why does it not count?", "leak at the gasket", false))
+                .contains("leak at the gasket");
+        assertThat(ask(asker, "Strike trial T-2", "Why does it not count?", "foam", true))
+                .contains("foam");
+        assertThat(ask(asker, "Withdraw", "Why is it withdrawn?", "new quarry", false))
+                .contains("new quarry");
+    }
+
+    private static Optional<String> ask(
+            SwingAsker asker, String title, String question, String answer, boolean isOffered) throws Exception {
+        FutureTask<Optional<String>> asking =
+                new FutureTask<>(() -> asker.reason(new JPanel(), title, question, "Do it"));
+        EventQueue.invokeLater(asking);
+        assertThat(EventThread.comes(() -> dialog() != null)).isTrue();
+        JDialog dialog = EventThread.call(ReasonWindowTest::dialog);
+        JTextArea field = Named.in(dialog, JTextArea.class, "answer");
+        assertThat(field.getText()).isEmpty();
+        boolean hasButton = EventThread.call(() -> hasReasons(dialog));
+        assertThat(hasButton).as(title).isEqualTo(isOffered);
+        EventThread.run(() -> field.setText(answer));
+        EventThread.run(() -> Named.in(dialog, JButton.class, "accept").doClick());
+        return asking.get();
+    }
+
+    private static boolean hasReasons(Container within) {
+        return Stream.of(within.getComponents())
+                .anyMatch(each -> "reasons".equals(each.getName()) || each instanceof Container inner && hasReasons(inner));
     }
 }
