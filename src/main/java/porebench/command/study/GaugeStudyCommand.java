@@ -27,6 +27,9 @@ public final class GaugeStudyCommand extends StudyCommand {
     @Option(names = "--no-interaction")
     private boolean isPooled;
 
+    @Option(names = "--pooling-level", paramLabel = "<p>")
+    private BigDecimal poolingLevel = BigDecimal.valueOf(GaugeStudy.POOLING_LEVEL);
+
     public GaugeStudyCommand(Machine here, Ports ports) {
         super(here, ports);
     }
@@ -41,13 +44,16 @@ public final class GaugeStudyCommand extends StudyCommand {
         Answer<CrossedReadings> read = CrossedReadings.of(sheet);
         problems.addAll(read.problems());
         Optional<CrossedReadings> readings = read.value();
+        if (poolingLevel.signum() <= 0 || poolingLevel.compareTo(BigDecimal.ONE) >= 0) {
+            problems.add(Problem.error("pooling-level", "command.level-outside", poolingLevel));
+        }
         if (Problem.anyError(problems) || readings.isEmpty()) {
             return CommandOutcome.refused(problems);
         }
         GaugeStudy study = GaugeStudy.of(readings.get().readings(), !isPooled, CONFIDENCE, SEED);
         problems.addAll(
                 withinDivision(study.repeatability().raw(), step(readings.get().all())));
-        return CommandOutcome.done(new GaugeStudyReport(study, words(), shown()), problems);
+        return CommandOutcome.done(new GaugeStudyReport(study, poolingLevel.doubleValue(), words(), shown()), problems);
     }
 
     /** Returns the doubt that repeats differ by less than a division of the scale gives by itself. */

@@ -1,5 +1,6 @@
 package porebench.command.study;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import porebench.statistics.variance.VarianceInterval;
 /** What {@code gauge-study} has to say. */
 final class GaugeStudyReport implements Report {
     private final GaugeStudy study;
+    private final double poolingLevel;
     private final Texts words;
     private final NumberText shown;
     private final List<AnovaLine> lines = new ArrayList<>();
@@ -43,8 +45,9 @@ final class GaugeStudyReport implements Report {
         }
     }
 
-    GaugeStudyReport(GaugeStudy study, Texts words, NumberText shown) {
+    GaugeStudyReport(GaugeStudy study, double poolingLevel, Texts words, NumberText shown) {
         this.study = study;
+        this.poolingLevel = poolingLevel;
         this.words = words;
         this.shown = shown;
         Judged<FTest> none = Judged.withheld(Judged.Reason.TOO_FEW);
@@ -96,8 +99,8 @@ final class GaugeStudyReport implements Report {
         json.group("pooling", fields -> {
             fields.number(
                     "p", study.interactionTest().meaningful().map(FTest::p).orElse(Double.NaN));
-            fields.number("level", GaugeStudy.POOLING_LEVEL);
-            fields.flag("suggestsInteraction", study.suggestsInteraction());
+            fields.number("level", poolingLevel);
+            fields.flag("suggestsInteraction", study.suggestsInteraction(poolingLevel));
         });
         json.text("verdict", verdict());
     }
@@ -160,11 +163,11 @@ final class GaugeStudyReport implements Report {
                 words.get("gauge.categories"),
                 study.distinctCategories().map(String::valueOf).orElse(NumberText.NONE),
                 "");
-        page.line(words.get(hint()));
+        page.line(words.get(hint(), shown.exact(BigDecimal.valueOf(poolingLevel))));
     }
 
     private String hint() {
-        if (study.suggestsInteraction()) {
+        if (study.suggestsInteraction(poolingLevel)) {
             return study.isWithInteraction() ? "gauge.hint-keep" : "gauge.hint-should-keep";
         }
         return study.isWithInteraction() ? "gauge.hint-may-pool" : "gauge.hint-pooled";

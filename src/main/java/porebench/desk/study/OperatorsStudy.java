@@ -81,7 +81,7 @@ final class OperatorsStudy {
         if (study.total() == 0) {
             return remarks;
         }
-        if (study.suggestsInteraction()) {
+        if (study.suggestsInteraction(GaugeStudy.POOLING_LEVEL)) {
             remarks.add(texts.get(study.isWithInteraction() ? "hint.keep" : "hint.should-keep"));
         } else {
             remarks.add(texts.get(study.isWithInteraction() ? "hint.may-pool" : "hint.pooled"));

@@ -2,6 +2,7 @@ package porebench.statistics.variance;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import porebench.quantity.Require;
 import porebench.statistics.Judged;
 import porebench.statistics.variance.MeanSquareIntervals.Weighted;
 
@@ -24,7 +25,11 @@ import porebench.statistics.variance.MeanSquareIntervals.Weighted;
  * the source: none.
  */
 public final class GaugeStudy {
-    /** An interaction less probable than this by chance is worth keeping. */
+    /**
+     * An interaction less probable than this by chance is usually worth keeping; the laboratory may choose another level.
+     *
+     * <p>Source: the two textbooks above, recalled. It is a convention: the larger it is, the seldomer a real interaction is pooled.
+     */
     public static final double POOLING_LEVEL = 0.25;
 
     /** Below this share of study variation, in %, a gauge is usually called fit. */
@@ -147,11 +152,18 @@ public final class GaugeStudy {
         return FTest.of(anova.interaction(), anova.repeatability());
     }
 
-    /** Returns whether the data suggest keeping the interaction apart: it is less probable by chance than 0.25. */
-    public boolean suggestsInteraction() {
+    /**
+     * Returns whether the data suggest keeping the interaction apart: it is less probable by chance than a level.
+     *
+     * @param level from which on it may be pooled, greater than 0 and less than 1; {@link #POOLING_LEVEL} is usual
+     * @throws IllegalArgumentException if the level is outside these bounds
+     */
+    public boolean suggestsInteraction(double level) {
+        Require.positive("level", level);
+        Require.positive("1 - level", 1 - level);
         return interactionTest()
                 .meaningful()
-                .map(test -> test.p() < POOLING_LEVEL)
+                .map(test -> test.p() < level)
                 .orElse(anova.interaction().sumOfSquares() > 0);
     }
 

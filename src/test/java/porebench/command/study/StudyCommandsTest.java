@@ -285,4 +285,27 @@ class StudyCommandsTest {
                         .get("verdict"))
                 .startsWith("All values are equal");
     }
+
+    /** The laboratory chooses from which p on it pools; the usual level is that of textbooks (recalled). */
+    @Test
+    void theLevelOfPoolingCanBeChosen() {
+        String crossing = "A,1,1,1\nA,1,2,1.1\nA,2,1,9\nA,2,2,9.1\nB,1,1,1.15\nB,1,2,1.1\nB,2,1,9\nB,2,2,9.05\n";
+        Map<String, Object> usual = group(study(crossing).json(), "pooling");
+        assertThat(((Number) usual.get("level")).doubleValue()).isEqualTo(0.25);
+        double p = ((Number) usual.get("p")).doubleValue();
+        assertThat(p).isBetween(0.02, 0.9);
+        Terminal terminal = new Terminal(folder);
+        for (boolean isBelow : new boolean[] {true, false}) {
+            String level = Double.toString(isBelow ? p + 0.01 : p - 0.01);
+            Said said = terminal.json("gauge-study", "--values", "v.csv", "--pooling-level", level);
+            assertThat(group(said.json(), "pooling")).containsEntry("suggestsInteraction", isBelow);
+        }
+        for (String wrong : new String[] {"0", "1", "-0.1"}) {
+            Said said = terminal.json("gauge-study", "--values", "v.csv", "--pooling-level", wrong);
+            assertThat(said.status()).isEqualTo(1);
+            assertThat(said.codes()).contains("command.level-outside");
+        }
+        assertThat(terminal.run("gauge-study", "--values", "v.csv", "--pooling-level", "0.3").out())
+                .contains("0.3");
+    }
 }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -250,5 +251,35 @@ class ProfilesTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Profiles.read("no-such-profile"))
                 .withMessage("id must be a profile that comes with the program, but is no-such-profile");
+    }
+
+    /** What a profile takes from another body than its own standard's is the laboratory's choice, and says after whom. */
+    @Test
+    void figuresOfOthersAreTheLaboratorysChoice() {
+        Map<String, String> own = Map.of(
+                "astm-c231", "C231|ASTM C94|ASTM E29",
+                "aashto-t152", "T 152",
+                "en-12350-7", "EN 12350",
+                "jis-a1128", "JIS");
+        String others = "ASTM|ACI|AASHTO|C231|T 152|EN 12350|JIS|Kansas|Iowa|[Ss]tate ";
+        for (Profile profile : Profiles.named()) {
+            Pattern owns = Pattern.compile(own.get(profile.id()));
+            profile.figures().forEach((name, figure) -> {
+                boolean isOfOthers = Pattern.compile(others).matcher(figure.clause()).find()
+                        && !owns.matcher(figure.clause()).find();
+                boolean isOfAnAgency = figure.clause().contains("Kansas")
+                        || figure.clause().contains("Iowa")
+                        || figure.clause().contains("tate checklist");
+                if (isOfOthers || isOfAnAgency) {
+                    assertThat(figure.mark())
+                            .as("%s of %s: %s", name.symbol(), profile.id(), figure.clause())
+                            .isEqualTo(Mark.LABORATORY);
+                }
+            });
+        }
+        assertThat(Profiles.find("en-12350-7").orElseThrow()
+                        .figure(FigureName.ADVISE_VOLUMETRIC_FROM)
+                        .clause())
+                .startsWith("Laboratory's choice, after Kansas KT-18");
     }
 }

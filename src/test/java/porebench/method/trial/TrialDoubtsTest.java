@@ -104,8 +104,8 @@ class TrialDoubtsTest {
                 Expected.UNKNOWN,
                 "factor",
                 "trial.factor-high",
-                "The factor 0.8 % reaches 0.8 % (Kansas KT-18: volumetric test at least once at 0.8 % or more). "
-                        + "Make a volumetric test, and look for porous or lightweight aggregate.");
+                "The factor 0.8 % reaches 0.8 % (Laboratory's choice, after Kansas KT-18: volumetric test at least once at"
+                        + " 0.8 % or more (seen)). Make a volumetric test, and look for porous or lightweight aggregate.");
     }
 
     /** In binary 5.8 - 5 is 0.7999999999999998 and 5.1 - 5.1 from 357 mL of 7 L may be a hair below 0. */

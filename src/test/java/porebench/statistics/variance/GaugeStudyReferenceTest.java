@@ -101,7 +101,7 @@ class GaugeStudyReferenceTest {
     void suggestsPoolingWhereTheAuthorsPool() {
         for (String name : List.of("aiag", "montgomery")) {
             GaugeStudy study = GaugeStudy.of(readings(name), true, 0.95, SEED);
-            assertThat(study.suggestsInteraction()).isFalse();
+            assertThat(study.suggestsInteraction(GaugeStudy.POOLING_LEVEL)).isFalse();
             assertThat(study.interaction().orElseThrow().isAtZero()).isTrue();
             assertThat(study.interaction().orElseThrow().variance()).isZero();
             assertThat(study.distinctCategories()).contains(4);

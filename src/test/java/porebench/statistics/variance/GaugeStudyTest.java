@@ -51,7 +51,7 @@ class GaugeStudyTest {
         assertThat(study.gaugeShareOfVariation()).isEmpty();
         assertThat(study.distinctCategories()).isEmpty();
         assertThat(study.sampleTest().whyWithheld()).contains(Judged.Reason.NO_SPREAD);
-        assertThat(study.suggestsInteraction()).isFalse();
+        assertThat(study.suggestsInteraction(GaugeStudy.POOLING_LEVEL)).isFalse();
     }
 
     /** Samples alike, repeats not: the gauge makes up all of the spread and tells no kinds apart. */
