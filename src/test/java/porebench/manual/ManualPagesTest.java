@@ -54,22 +54,65 @@ class ManualPagesTest {
         return anchors;
     }
 
+    /** Links name the headings of the English pages in every language. */
+    private static Page english(Path target) {
+        Path english = Page.FOLDER.resolve(target.getFileName());
+        return Page.read(target.startsWith(Page.FOLDER) && Files.exists(english) ? english : target);
+    }
+
+    private static List<Integer> levels(Page page) {
+        return withoutBlocks(page.text())
+                .lines()
+                .filter(line -> line.matches("#{1,6} .*"))
+                .map(line -> line.indexOf(' '))
+                .toList();
+    }
+
+    /** By their order the headings of a translation have the names of those of the English page. */
+    @Test
+    void aTranslationHasTheHeadingsAndTheContentsOfTheEnglishPage() {
+        for (Page page : Page.all()) {
+            Page english = Page.read(Page.FOLDER.resolve(page.file().getFileName()));
+            assertThat(levels(page)).as(page.toString()).isEqualTo(levels(english));
+            if (page.file().endsWith("README.md")) {
+                assertThat(LINK.matcher(page.text()).results().map(found -> found.group(1)))
+                        .as(page.toString())
+                        .containsExactlyElementsOf(LINK.matcher(english.text())
+                                .results()
+                                .map(found -> found.group(1))
+                                .toList());
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("pages")
     void everyLinkLeadsToAPageAHeadingOrAFile(Page page) {
         List<String> broken = new ArrayList<>();
-        LINK.matcher(withoutBlocks(page.text())).results().map(found -> found.group(1)).forEach(link -> {
+        for (String link : LINK.matcher(withoutBlocks(page.text()))
+                .results()
+                .map(found -> found.group(1))
+                .toList()) {
             if (link.startsWith("https://") || MADE.matcher(link).matches()) {
-                return;
+                continue;
             }
             String file = link.replaceFirst("#.*", "");
-            Path target = file.isEmpty() ? page.file() : page.file().resolveSibling(file).normalize();
-            boolean isThere = Files.exists(target);
+            Path target =
+                    file.isEmpty() ? page.file() : page.file().resolveSibling(file).normalize();
+            if (!Files.exists(target)) {
+                // What is not there in a language is shown in English.
+                target = Page.FOLDER.resolve(target.getFileName());
+            }
             int hash = link.indexOf('#');
-            if (!isThere || hash >= 0 && !anchors(Page.read(target)).contains(link.substring(hash + 1))) {
+            Set<String> names = new HashSet<>();
+            if (Files.exists(target) && hash >= 0) {
+                names.addAll(anchors(english(target)));
+                names.addAll(anchors(Page.read(target)));
+            }
+            if (!Files.exists(target) || hash >= 0 && !names.contains(link.substring(hash + 1))) {
                 broken.add(link);
             }
-        });
+        }
         assertThat(broken).as("links of %s that lead nowhere", page).isEmpty();
     }
 

@@ -5,6 +5,7 @@ import java.awt.event.WindowEvent;
 import java.util.Map;
 import java.util.Optional;
 import porebench.desk.manual.Manual;
+import porebench.desk.manual.ManualLink;
 import porebench.desk.manual.ManualModel;
 import porebench.desk.manual.ManualPage;
 import porebench.desk.manual.ManualWindow;
@@ -39,6 +40,7 @@ final class ManualDoor {
 
     ManualDoor(WorkbenchFrame window) {
         this.window = window;
+        ManualLink.offer(window.frame().getRootPane(), this::open);
         window.frame().addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {

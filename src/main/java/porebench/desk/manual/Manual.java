@@ -71,7 +71,8 @@ public final class Manual {
             if (text.isPresent()) {
                 boolean isTranslated = !folder.isEmpty() || locale.getLanguage().equals("en");
                 String here = folder.isEmpty() ? text.get() : text.get().replace(UP_TWICE, UP_ONCE);
-                return ManualPage.of(name, filled(here, locale), isTranslated);
+                ManualPage page = ManualPage.of(name, filled(here, locale), isTranslated);
+                return folder.isEmpty() ? page : page.linkedAs(page(name, Locale.ENGLISH));
             }
         }
         throw new IllegalStateException("the program lacks page " + name + " of its manual");

@@ -1,5 +1,6 @@
 package porebench.desk.manual;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import org.commonmark.Extension;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Image;
 import org.commonmark.node.Node;
@@ -37,10 +39,30 @@ final class ManualHtml {
         HtmlRenderer renderer = HtmlRenderer.builder()
                 .extensions(EXTENSIONS)
                 .attributeProviderFactory(context -> (node, tag, attributes) -> attribute(node, attributes, pictureWidth))
-                .nodeRendererFactory(Headings::new)
+                .nodeRendererFactory(context -> new Headings(context, page.anchors()))
                 .build();
         String above = note.isEmpty() ? "" : "<p class=\"note\">" + note + "</p>";
         return "<html><body>" + above + renderer.render(PARSER.parse(page.markdown())) + "</body></html>";
+    }
+
+    /** Returns the names of the headings of a page, in their order. */
+    static List<String> anchors(ManualPage page) {
+        Map<String, Integer> seen = new HashMap<>();
+        List<String> anchors = new ArrayList<>();
+        PARSER.parse(page.markdown()).accept(new AbstractVisitor() {
+            @Override
+            public void visit(Heading heading) {
+                anchors.add(anchor(heading, seen));
+            }
+        });
+        return anchors;
+    }
+
+    /** The second heading of the same words has another name, as on the pages of a repository. */
+    private static String anchor(Node heading, Map<String, Integer> seen) {
+        String anchor = MarkdownText.anchor(TEXT.render(heading));
+        int times = seen.merge(anchor, 1, Integer::sum);
+        return times == 1 ? anchor : anchor + "-" + (times - 1);
     }
 
     private static void attribute(Node node, Map<String, String> attributes, int pictureWidth) {
@@ -57,10 +79,13 @@ final class ManualHtml {
     private static final class Headings implements NodeRenderer {
         private final HtmlNodeRendererContext context;
         private final HtmlWriter writer;
+        private final List<String> english;
         private final Map<String, Integer> seen = new HashMap<>();
+        private int count;
 
-        Headings(HtmlNodeRendererContext context) {
+        Headings(HtmlNodeRendererContext context, List<String> english) {
             this.context = context;
+            this.english = english;
             this.writer = context.getWriter();
         }
 
@@ -69,15 +94,21 @@ final class ManualHtml {
             return Set.of(Heading.class);
         }
 
+        private void name(String anchor) {
+            writer.tag("a", Map.of("name", anchor));
+            writer.tag("/a");
+        }
+
         @Override
         public void render(Node node) {
             int level = ((Heading) node).getLevel();
-            String anchor = MarkdownText.anchor(TEXT.render(node));
-            int times = seen.merge(anchor, 1, Integer::sum);
             writer.line();
             writer.tag("h" + level);
-            writer.tag("a", Map.of("name", times == 1 ? anchor : anchor + "-" + (times - 1)));
-            writer.tag("/a");
+            name(anchor(node, seen));
+            if (count < english.size()) {
+                name(english.get(count));
+            }
+            count++;
             for (Node child = node.getFirstChild(); child != null; child = child.getNext()) {
                 context.render(child);
             }

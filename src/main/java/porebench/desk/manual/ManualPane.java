@@ -20,6 +20,7 @@ import javax.imageio.ImageIO;
 import javax.swing.BorderFactory;
 import javax.swing.JEditorPane;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.text.BadLocationException;
@@ -140,7 +141,7 @@ final class ManualPane extends JEditorPane {
         setDocument(document);
         setCaretPosition(0);
         if (!anchor.isEmpty()) {
-            scrollToReference(anchor);
+            SwingUtilities.invokeLater(() -> scrollToReference(anchor));
         }
         if (!words.isBlank()) {
             mark(words);

@@ -226,9 +226,10 @@ public final class ManualWindow {
 
     /** Opens the window on a place of the manual. */
     public void show(ManualModel.Spot spot) {
-        open(spot);
+        // A page can be scrolled to a heading once it has its size.
         frame.setVisible(true);
         frame.toFront();
+        open(spot);
         pane.requestFocusInWindow();
     }
 

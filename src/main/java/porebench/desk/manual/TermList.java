@@ -44,7 +44,7 @@ final class TermList {
                 .sorted(Comparator.comparing(row -> MarkdownText.plain(cell(row, by))))
                 .map(row -> row(Stream.concat(
                                 shown.stream().map(column -> cell(row, column)),
-                                known < 0 ? Stream.empty() : Stream.of(cell(row, known).replaceFirst("[ ,;(].*", "")))
+                                known < 0 ? Stream.empty() : Stream.of(cell(row, known).replaceFirst("[ ,;:(].*", "")))
                         .toList()))
                 .forEach(table::append);
         return table.append('\n').toString();

@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
+import javax.swing.JDialog;
 import javax.swing.JEditorPane;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.text.BadLocationException;
@@ -25,8 +27,10 @@ import porebench.desk.NeedsDisplay;
 import porebench.desk.Page;
 import porebench.desk.form.PushedInput;
 import porebench.desk.manual.Manual;
+import porebench.desk.manual.ManualLink;
 import porebench.desk.manual.ManualModel;
 import porebench.desk.manual.ManualPage;
+import porebench.method.Problem;
 
 /** The manual in the window: F1, contents, search, links, back and forward. */
 @NeedsDisplay
@@ -139,6 +143,29 @@ class ManualWindowTest {
         assertThat(EventThread.comes(() -> manual().isEmpty()))
                 .as("it closes with the workbench")
                 .isTrue();
+    }
+
+    @Test
+    void aProblemInADialogLeadsToWhatIsSaidOfIt() throws Exception {
+        EventThread.run(() -> new ManualDoor(window));
+        JDialog dialog = EventThread.call(() -> {
+            JDialog over = new JDialog(window.frame(), "problems", true);
+            over.add(new JLabel("a problem"));
+            return over;
+        });
+        boolean opens = EventThread.call(() ->
+                ManualLink.open(dialog.getContentPane(), Problem.error("mass", "mix.mass-negative", "Sand", "-1")));
+        assertThat(opens).isTrue();
+        JFrame manual = opened();
+        assertReads(manual, "mix.mass-negative");
+        JEditorPane pane = Named.in(manual, JEditorPane.class, "manual.page");
+        assertThat(EventThread.comes(() -> pane.getVisibleRect().y > 0))
+                .as("it stands at that code")
+                .isTrue();
+        EventThread.run(dialog::dispose);
+        assertThat(EventThread.call(() -> ManualLink.open(new JLabel(), Problem.error("mass", "mix.mass-negative"))))
+                .as("what stands in no window")
+                .isFalse();
     }
 
     @Test

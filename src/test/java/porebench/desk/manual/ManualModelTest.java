@@ -151,5 +151,10 @@ class ManualModelTest {
                 .contains("<a name=\"twice-then-1\"></a>")
                 .contains("cellspacing=\"0\"", "1 &lt; 2", "width=\"500\"");
         assertThat(ManualHtml.of(page, "", 500)).doesNotContain("class=\"note\"");
+        ManualPage translated = ManualPage.of("x", "# Una\n\n## Dos\n\n## Tres\n\n## Cuatro\n", true).linkedAs(page);
+        assertThat(ManualHtml.of(translated, "", 500))
+                .contains("<a name=\"dos\"></a><a name=\"twice-then\"></a>Dos")
+                .contains("<a name=\"tres\"></a><a name=\"twice-then-1\"></a>Tres")
+                .contains("<h2><a name=\"cuatro\"></a>Cuatro");
     }
 }

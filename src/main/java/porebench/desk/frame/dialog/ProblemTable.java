@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import porebench.desk.form.Commands;
+import porebench.desk.manual.ManualLink;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
 import porebench.method.Place;
@@ -55,6 +58,10 @@ final class ProblemTable {
                 .sorted(Comparator.comparing(problem -> !problem.isError()))
                 .toList());
         table.fitColumns();
+        // F1 on a line opens what the manual says of it.
+        table.getInputMap().put(KeyStroke.getKeyStroke("F1"), "manual");
+        table.getActionMap().put("manual", Commands.of("", () -> table.selected()
+                .ifPresent(problem -> ManualLink.open(table, problem))));
     }
 
     /** Returns a column of what is counted from 1 in a file; nothing where that is not known. */
