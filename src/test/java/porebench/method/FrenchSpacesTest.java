@@ -25,6 +25,16 @@ class FrenchSpacesTest {
         assertThat(FrenchSpaces.in(text)).isEqualTo(set.replace('~', '\u00a0'));
     }
 
+    /** The percent sign behind a computed number decides its decimals: the space before it must not hide the sign. */
+    @Test
+    void aComputedPercentageHasTheSameDigitsInFrench() {
+        Problem wide = Problem.warning("trials", "determination.range-too-wide", 0.123456, 6, 0.1);
+        String english = ProblemText.in(Locale.ENGLISH).say(wide);
+        String french = ProblemText.in(Locale.FRENCH).say(wide);
+        assertThat(english).contains("0.12 %");
+        assertThat(french).contains("0,12\u00a0%").doesNotContain("0,123", " %");
+    }
+
     @Test
     void onlyFrenchTextsAreSetSo() {
         assertThat(Texts.of("porebench.evidence.paper.card", Locale.CANADA_FRENCH)

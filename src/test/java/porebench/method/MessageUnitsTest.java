@@ -49,7 +49,7 @@ class MessageUnitsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"en-US", "es-US"})
+    @CsvSource({"en-US", "es-US", "es-ES", "fr-US", "de-US"})
     void noMessageHasASiUnitBehindAPlaceForAReaderOfUsUnits(String tag) {
         Texts texts = Texts.of("porebench.method.problems", Locale.forLanguageTag(tag));
         List<String> left = new ArrayList<>();
