@@ -7,22 +7,32 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /**
  * The words of one bundle in one language, with the numbers that stand fixed in them in the reader's writing.
  *
+ * <p>A caution is worded once, in {@code porebench.method.cautions}; a text takes it in by its name in brackets,
+ * {@code [caution.lift]}.
+ *
  * <p>This is the one place where a bundle is looked up. A key that is not there is a fault of the program.
  */
 public final class Texts {
+    private static final String CAUTIONS = "porebench.method.cautions";
+    /** Where a text takes in a caution, such as {@code [caution.lift]}: each caution is worded once. */
+    private static final Pattern CAUTION = Pattern.compile("\\[caution\\.([a-z]+(?:\\.[AB])?)]");
+
     private final ResourceBundle bundle;
+    private final Locale words;
     private final Locale locale;
     /** Taken apart once each: a page or a card asks for the same texts again and again. */
     private final Map<String, String> plain = new ConcurrentHashMap<>();
 
     private final Map<String, TextPattern> patterns = new ConcurrentHashMap<>();
 
-    private Texts(ResourceBundle bundle, Locale locale) {
+    private Texts(ResourceBundle bundle, Locale words, Locale locale) {
         this.bundle = bundle;
+        this.words = words;
         this.locale = locale;
     }
 
@@ -49,6 +59,7 @@ public final class Texts {
                         baseName,
                         words,
                         ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)),
+                words,
                 locale);
     }
 
@@ -71,8 +82,14 @@ public final class Texts {
     }
 
     private String written(String text) {
-        String numbered = FixedNumbers.in(locale, text);
+        String numbered = FixedNumbers.in(locale, withCautions(text));
         return bundle.getLocale().getLanguage().equals("fr") ? FrenchSpaces.in(numbered) : numbered;
+    }
+
+    private String withCautions(String text) {
+        return text.contains("[caution.")
+                ? CAUTION.matcher(text).replaceAll(caution -> of(CAUTIONS, words, locale).plain(caution.group(1)))
+                : text;
     }
 
     /** Returns the keys of all texts. */

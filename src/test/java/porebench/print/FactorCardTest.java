@@ -40,7 +40,7 @@ class FactorCardTest {
                 .satisfies(text -> assertThat(text.replaceAll("\\s+", " "))
                         .contains("Revision 3 replaces all earlier cards of this mix"))
                 .contains("shield your eyes", "petcocks", "vent", "caustic", "(45 to 55 lb)")
-                .contains("Local rules and licensed practice decide.")
+                .contains("Local rules and the responsible (licensed) engineer decide.")
                 .doesNotContain("Wet-sieve", "negative", "One division in", "\u2026");
     }
 

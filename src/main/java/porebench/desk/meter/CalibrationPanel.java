@@ -62,6 +62,7 @@ final class CalibrationPanel {
     private final JPanel columnSection = section();
     private final Sentences results = new Sentences("entry.results", "");
     private final PlotView plot;
+    private final CalibrationCautions cautions;
 
     CalibrationPanel(MeterModel model, NewerVersion<MeterCalibration> newer, Action save, Action drop) {
         this.model = model;
@@ -109,6 +110,7 @@ final class CalibrationPanel {
         otherLines = new ProblemLines("entry.problems", problemText).keepingRoom(2);
         plot = new PlotView("plot.entry", texts.locale());
         plot.component().getAccessibleContext().setAccessibleName(texts.get("plot.dial"));
+        cautions = new CalibrationCautions(texts);
         panel.setName("entry");
         keep = newer.button("entry.save", save);
         leadOn();
@@ -253,6 +255,7 @@ final class CalibrationPanel {
                 new TallPanel(new MigLayout("insets 0 0 8 4, fillx, wrap 1, hidemode 3, gapy 8", "[grow,fill,0::]"));
         // Beside the form, so that nothing is moved that is being typed in.
         right.add(newerText, "wmin 0");
+        right.add(cautions.component(), "wmin 0");
         right.add(Form.heading(texts.get("section.results"), "h2"));
         right.add(results.panel(), "wmin 0");
         right.add(plot.component(), "wmin 0, gaptop 10, h " + PLOT_HEIGHT + "!");
@@ -281,6 +284,7 @@ final class CalibrationPanel {
         fills.refresh();
         points.refresh();
         MeterType type = entry.story().orElseThrow().meter().value().type();
+        cautions.show(type);
         dialSection.setVisible(type == MeterType.B);
         columnSection.setVisible(type == MeterType.A);
         List<Problem> others = entry.shownProblems();

@@ -70,11 +70,11 @@ class TrialsPageTest {
     @Test
     void theCautionsStandWhereTheHazardIs() {
         TrialsPage page = page();
-        assertThat(said(page, "caution.pressure")).contains("Shield your eyes", "petcocks");
-        assertThat(said(page, "caution.release")).contains("main air valve", "undo the clamps");
-        assertThat(said(page, "caution.lifting")).contains("20 kg", "Wet floors");
+        assertThat(said(page, "caution.pressure")).contains("shield your eyes", "petcocks");
+        assertThat(said(page, "caution.release")).contains("main air valve", "open the clamps");
+        assertThat(said(page, "caution.lifting")).contains("20 to 25 kg", "Wet floors");
         assertThat(said(page, "caution.dust")).contains("silica", "caustic");
-        assertThat(said(page, "caution.rules")).contains("licensed practice");
+        assertThat(said(page, "caution.rules")).contains("responsible (licensed) engineer");
     }
 
     @Test

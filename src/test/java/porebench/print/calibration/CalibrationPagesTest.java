@@ -99,8 +99,8 @@ class CalibrationPagesTest {
     void cautionsStandOnEveryOne(Printed what) {
         assertThat(english(what))
                 .containsPattern("Pressure vessel( with a glass tube)?: shield your eyes")
-                .contains("The glass plate is heavy", "weighs about 20 kg (45 lb)")
-                .contains("Calibrated by", "Checked by", "licensed practice decide");
+                .contains("The glass plate is heavy", "weighs 20 to 25 kg (45 to 55 lb)")
+                .contains("Calibrated by", "Checked by", "responsible (licensed) engineer decide");
     }
 
     @ParameterizedTest
