@@ -33,7 +33,7 @@ final class MessageUnits {
             new Pair<>(LengthUnit.METRE, LengthUnit.FOOT));
 
     private static final Pattern PLACES =
-            Pattern.compile("\\{\\d\\}(?: (?:to|and|a|y|à|et|bis|und) \\{\\d\\})* (kg/m3|kPa|m3|kg|L|C|g|m)(?![\\w/])");
+            Pattern.compile("\\{\\d\\}(?: (?:to|and|a|y|à|et|bis|und) \\{\\d\\})* (kg/m3|kPa|m3|kg|L|C|g|m)(?![\\p{L}\\w/])");
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)\\}");
 

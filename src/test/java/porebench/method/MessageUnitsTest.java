@@ -16,7 +16,7 @@ import porebench.quantity.VolumeUnit;
 
 class MessageUnitsTest {
     private static final ZoneId ZONE = ZoneId.of("UTC");
-    private static final Pattern SI = Pattern.compile("\\} ?(L|C|kPa|kg|kg/m3|m3|m|g)(?![\\w/])");
+    private static final Pattern SI = Pattern.compile("\\} ?(L|C|kPa|kg|kg/m3|m3|m|g)(?![\\p{L}\\w/])");
 
     private boolean isUs = true;
     private final ProblemText english = ProblemText.in(Locale.US, ZONE, () -> isUs);
@@ -64,6 +64,20 @@ class MessageUnitsTest {
         }
         assertThat(left).isEmpty();
         assertThat(turned).isGreaterThan(30);
+    }
+
+    /** A number before "bis" or "à" is turned as the one before "to" is: else a reader saw litres beside cubic feet. */
+    @ParameterizedTest
+    @CsvSource({"es-US", "es-ES", "fr-US", "de-US"})
+    void everyLanguageTurnsTheSameNumbers(String tag) {
+        List<Object> ones = List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0);
+        Texts english = Texts.of("porebench.method.problems", Locale.US);
+        Texts other = Texts.of("porebench.method.problems", Locale.forLanguageTag(tag));
+        for (String key : english.keys()) {
+            assertThat(MessageUnits.us(other.plain(key), ones).values())
+                    .as(key)
+                    .isEqualTo(MessageUnits.us(english.plain(key), ones).values());
+        }
     }
 
     /** A number before "to" has the unit behind the last; a unit that is not behind a number stays as it is. */
