@@ -234,7 +234,7 @@ class PageGeometryTest {
                 .contains("HG-101", "HG-105", "never had a factor", "recheck due")
                 .contains("Cards handed out: 3. Ask the crews to stop using them.")
                 .contains("No meter can be trusted: Bridge deck")
-                .contains("1 more mixes ask for a test")
+                .contains("1 more mixes need a test")
                 .contains("25.1")
                 .doesNotContain("25.0");
     }
