@@ -20,6 +20,7 @@ import javax.swing.WindowConstants;
 import org.jspecify.annotations.Nullable;
 import porebench.desk.DeskModel;
 import porebench.desk.Settings;
+import porebench.desk.form.Motion;
 import porebench.desk.trial.TrialGate;
 import porebench.method.Texts;
 import porebench.port.SerialLines;
@@ -196,7 +197,8 @@ public final class BenchView {
 
     private void show() {
         if (isOpen()) {
-            pane.show(words.screen(), ticks % 2 == 1);
+            // What rings is lit, and flashes where things may move.
+            pane.show(words.screen(), Motion.isStill() || ticks % 2 == 1);
             boolean hasSaved = model.saved().isPresent();
             if (hasSaved && !wasSaved) {
                 // Saving may have been told in a window of its own, and not every display gives the keyboard back.

@@ -45,7 +45,7 @@ final class PaceDialog {
         dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         dialog.setLayout(new MigLayout("insets 20, wrap 1", "[420::,grow,fill]", "[]12[]6[]16[]"));
         bar.setName("task.bar");
-        bar.setIndeterminate(true);
+        bar.setIndeterminate(!Motion.isStill());
         reached.setName("task.reached");
         dialog.add(new JLabel(doing));
         dialog.add(bar);
@@ -79,7 +79,7 @@ final class PaceDialog {
 
     private void look() {
         Optional<Double> part = pace.flatMap(Pace::part);
-        bar.setIndeterminate(part.isEmpty());
+        bar.setIndeterminate(part.isEmpty() && !Motion.isStill());
         part.ifPresent(done -> bar.setValue((int) Math.round(done * STEPS)));
         pace.flatMap(one -> one.words(texts.locale())).ifPresent(words -> {
             reached.setText(words);

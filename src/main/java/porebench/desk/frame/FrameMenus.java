@@ -198,6 +198,7 @@ final class FrameMenus {
                     window.memory().theme() == theme,
                     on -> window.show(theme));
         }
+        SeeingMenu.addTo(menu, window);
         menu.add(languageMenu());
         menu.addSeparator();
         add(menu, "menu.person", null, this::changePerson);

@@ -1,6 +1,7 @@
 package porebench.desk.frame;
 
 import java.awt.Dimension;
+import java.awt.Toolkit;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import porebench.desk.Settings;
+import porebench.desk.form.Motion;
 import porebench.desk.form.UnitSystem;
 
 /** What the window remembers of one person, in words that can be read back; nonsense is read as nothing remembered. */
@@ -34,6 +36,26 @@ final class WindowMemory {
 
     void remember(Theme theme) {
         settings.put("theme", theme.symbol());
+    }
+
+    TypeSize typeSize() {
+        return TypeSize.ofSymbol(settings.get("typeSize", ""));
+    }
+
+    void remember(TypeSize size) {
+        settings.put("typeSize", size.symbol());
+    }
+
+    /** Returns whether things keep still: what the person said, and before they said anything what the system says. */
+    boolean isStill() {
+        String said = settings.get("still", "");
+        return said.isEmpty()
+                ? Motion.isUnwanted(Toolkit.getDefaultToolkit().getDesktopProperty(Motion.GNOME))
+                : said.equals("yes");
+    }
+
+    void rememberStill(boolean still) {
+        settings.put("still", still ? "yes" : "no");
     }
 
     Language language() {

@@ -14,6 +14,7 @@ import javax.swing.JPanel;
 import porebench.desk.DeskModel;
 import porebench.desk.Tools;
 import porebench.desk.form.CutTexts;
+import porebench.desk.form.Motion;
 import porebench.desk.form.Tasks;
 import porebench.desk.frame.book.GuardedBook;
 import porebench.desk.frame.book.InventedBooks;
@@ -41,6 +42,8 @@ public final class Workbench {
             WindowMemory memory = new WindowMemory(outside.settings());
             Locale locale = memory.language().on(outside.machine());
             JComponent.setDefaultLocale(locale);
+            memory.typeSize().use();
+            Motion.keepStill(memory.isStill());
             memory.theme().apply();
             SwingAsker asker = new SwingAsker(locale, outside.settings(), outside.log());
             AtomicReference<JComponent> over = new AtomicReference<>(new JPanel());

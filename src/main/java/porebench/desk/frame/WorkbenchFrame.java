@@ -112,10 +112,8 @@ public final class WorkbenchFrame {
         head.keysIn(content);
         right.add(pageArea, BorderLayout.CENTER);
         int scaled = UIScale.scale(RAIL_WIDTH);
-        rail.component().setMinimumSize(new Dimension(scaled * 2 / 3, 0));
-        right.setMinimumSize(new Dimension(scaled, 0));
-        split.setLeftComponent(rail.component());
-        split.setRightComponent(right);
+        split.setLeftComponent(RoomForType.around(rail.component(), 230, 460, new Dimension(scaled * 2 / 3, 0)));
+        split.setRightComponent(RoomForType.around(right, 820, 500, new Dimension(scaled, 0)));
         Spoken.dress(frame, split, texts);
         view.add(noBook.component(), NO_BOOK);
         view.add(split, BENCH);

@@ -15,7 +15,6 @@ import porebench.desk.DeskModel;
 import porebench.desk.form.Form;
 import porebench.desk.form.TwoVersions.Line;
 import porebench.desk.form.WrappedText;
-import porebench.desk.frame.dialog.AskDialog;
 import porebench.desk.frame.dialog.CopyButton;
 import porebench.desk.table.RowTable;
 import porebench.desk.table.ShownColumn;
@@ -51,7 +50,9 @@ final class MixBesideDialog {
                 texts.get("beside.choose", id),
                 List.of(
                         new ShownColumn<>(
-                                texts.get("mix.id.plain"), 200, row -> row.mixId().text()),
+                                texts.get("mix.id.plain"),
+                                200,
+                                row -> row.mixId().text()),
                         new ShownColumn<>(texts.get("mix.title.plain"), 520, RegisterRow::title)));
         lines = new RowTable<>(
                 "beside.lines",
@@ -73,7 +74,7 @@ final class MixBesideDialog {
         content.add(sized(choice.scrolled(), CHOICE));
         content.add(label("beside.lines", lines));
         content.add(sized(lines.scrolled(), LINES));
-        content.add(meaning, "wmin 0, w " + UIScale.scale(LINES.width) + "!, " + WrappedText.ROOM_KEPT);
+        content.add(meaning, "wmin 0, w " + LINES.width + "!, " + WrappedText.ROOM_KEPT);
     }
 
     private JLabel label(String key, JComponent of, String... values) {
@@ -92,13 +93,15 @@ final class MixBesideDialog {
     }
 
     private void compare(RegisterRow row) {
-        desk.ask(new MixBeside.Of(row.mixId()), found -> found.ifPresent(other -> {
-            beside = Optional.of(MixBeside.of(model, one, other));
-            lines.show(beside.get().lines());
-            lines.getTableHeader().repaint();
-            lines.getColumnModel().getColumn(2).setHeaderValue(otherName());
-            meaning.setText(String.join("\n", beside.get().meaning()));
-        }));
+        desk.ask(
+                new MixBeside.Of(row.mixId()),
+                found -> found.ifPresent(other -> {
+                    beside = Optional.of(MixBeside.of(model, one, other));
+                    lines.show(beside.get().lines());
+                    lines.getTableHeader().repaint();
+                    lines.getColumnModel().getColumn(2).setHeaderValue(otherName());
+                    meaning.setText(String.join("\n", beside.get().meaning()));
+                }));
     }
 
     /** Returns what is on view as lines of a table, to be copied. */

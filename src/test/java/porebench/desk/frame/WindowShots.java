@@ -13,7 +13,8 @@ import porebench.record.id.MixId;
  * Saves a picture of every page and register of the window on the demo lab book, for people to look at.
  *
  * <p>Arguments: the folder for the pictures, light or dark, width, height, and the ids of the mixes to show. The window
- * speaks English where the property {@code porebench.shots.language} names no other language, such as {@code es-ES}.
+ * speaks English where the property {@code porebench.shots.language} names no other language, such as {@code es-ES};
+ * its type is as large as the property {@code porebench.shots.type} says, in %.
  */
 final class WindowShots {
     private WindowShots() {}
@@ -24,6 +25,8 @@ final class WindowShots {
         Dimension size = new Dimension(Integer.parseInt(arguments[2]), Integer.parseInt(arguments[3]));
         Path books = Files.createTempDirectory("porebench-shots");
         Locale language = Locale.forLanguageTag(System.getProperty("porebench.shots.language", "en"));
+        TypeSize type = TypeSize.ofSymbol(System.getProperty("porebench.shots.type", ""));
+        EventThread.run(type::use);
         EventThread.run(theme::apply);
         DemoDesk demo = EventThread.call(() -> DemoDesk.filled(books, language));
         demo.memory.remember(size);

@@ -1,7 +1,6 @@
 package porebench.desk.frame.rail;
 
 import com.formdev.flatlaf.FlatClientProperties;
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Insets;
 import java.awt.event.MouseAdapter;
@@ -268,7 +267,7 @@ public final class MixRail {
         entry.addActionListener(event -> openRegister.accept(page));
         entries.add(entry);
         // As low as its words allow: each row of registers is one mix less on view.
-        registerGrid.add(entry, "wmin 0, h " + UIScale.scale(ENTRY_HEIGHT) + "!");
+        registerGrid.add(entry, "wmin 0, h " + ENTRY_HEIGHT + "!");
     }
 
     /** Shows the mixes as they stand, and which of them or which register is on view. */
