@@ -35,6 +35,7 @@ import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RecallList;
 import porebench.evidence.paper.RegisterList;
+import porebench.evidence.paper.SampleLabels;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -59,6 +60,7 @@ import porebench.print.phone.PhoneFile;
 import porebench.print.picture.PictureFile;
 import porebench.print.sheet.FieldListPages;
 import porebench.print.sheet.FieldSheetPages;
+import porebench.print.sheet.LabelPages;
 import porebench.print.sheet.PlanPages;
 import porebench.print.sheet.RecallPages;
 import porebench.print.sheet.RegisterPages;
@@ -324,6 +326,8 @@ public final class PdfPress implements Press {
             new FieldListPages(list, leaves, words, imprint).draw();
         } else if (what instanceof FieldSheet field) {
             new FieldSheetPages(field, leaves, words, imprint).draw();
+        } else if (what instanceof SampleLabels labels) {
+            new LabelPages(labels, leaves, words).draw();
         } else if (what instanceof RecallList recall) {
             new RecallPages(recall, leaves, words, imprint).draw();
         } else if (what instanceof PlanSheet plan) {

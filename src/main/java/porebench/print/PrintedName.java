@@ -10,6 +10,7 @@ import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RecallList;
 import porebench.evidence.paper.RegisterList;
+import porebench.evidence.paper.SampleLabels;
 import porebench.evidence.paper.TrialSheet;
 import porebench.print.page.Words;
 
@@ -51,6 +52,9 @@ final class PrintedName {
         }
         if (what instanceof PlanSheet sheet) {
             return words.say("what.plan", words.date(sheet.plan().from()));
+        }
+        if (what instanceof SampleLabels labels) {
+            return words.say("what.labels", labels.sheet().mix().id().text());
         }
         return words.say("what.sheet", ((TrialSheet) what).mix().id().text());
     }

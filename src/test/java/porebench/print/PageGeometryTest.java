@@ -3,6 +3,7 @@ package porebench.print;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,7 @@ import porebench.evidence.paper.FieldList;
 import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.Printed;
 import porebench.evidence.paper.RegisterList;
+import porebench.evidence.paper.SampleLabels;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Languages;
 import porebench.method.MeterType;
@@ -111,6 +113,9 @@ class PageGeometryTest {
                 FieldLists.everythingLong(9),
                 FieldLists.training(),
                 FieldLists.empty(),
+                new SampleLabels(Sheets.usual(3), LocalDate.of(2026, 11, 29)),
+                new SampleLabels(Sheets.everythingLong(9), LocalDate.of(2026, 11, 29)),
+                new SampleLabels(Sheets.training(3), LocalDate.of(2026, 11, 29)),
                 Recalls.usual(3),
                 Recalls.everythingLong(9),
                 Recalls.training(),

@@ -2,6 +2,7 @@ package porebench.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.FieldSheet;
 import porebench.evidence.paper.PlantCard;
 import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.SampleLabels;
 import porebench.method.MeterType;
 import porebench.port.Paper;
 import porebench.record.FactorOrigin;
@@ -35,6 +37,7 @@ class TrainingPrintsTest {
                 Plants.of(List.of(Plants.row(2), PlantCard.Row.of(onSimulatedTrials(Cards.usual())))),
                 Sheets.training(3),
                 Sheets.training(30),
+                new SampleLabels(Sheets.training(30), LocalDate.of(2026, 11, 29)),
                 Calibrations.training(),
                 Calibrations.formForAnyMeter(MeterType.A, Calibrations.Laboratories.TRAINING),
                 Calibrations.formForAnyMeter(MeterType.B, Calibrations.Laboratories.TRAINING),

@@ -1,5 +1,6 @@
 package porebench.desk.sample;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
@@ -7,7 +8,10 @@ import javax.swing.JComponent;
 import porebench.desk.DeskModel;
 import porebench.desk.WithoutPrinter;
 import porebench.desk.form.Commands;
+import porebench.desk.form.FileNames;
 import porebench.desk.form.Tasks;
+import porebench.evidence.paper.Printed;
+import porebench.evidence.paper.SampleLabels;
 import porebench.evidence.paper.TrialSheet;
 import porebench.method.Texts;
 import porebench.port.OutputFile;
@@ -17,6 +21,8 @@ import porebench.port.Paper;
 final class SampleActions {
     final Action print;
     final Action save;
+    final Action printLabels;
+    final Action saveLabels;
 
     private final DeskModel desk;
     private final SampleModel model;
@@ -38,12 +44,42 @@ final class SampleActions {
         this.told = told;
         print = Commands.of(texts.get("action.print"), () -> model.sheet().ifPresent(this::print));
         save = Commands.of(texts.get("action.save"), () -> model.sheet().ifPresent(this::save));
+        printLabels = Commands.of(texts.get("action.labels.print"), () -> labels().ifPresent(this::printLabels));
+        saveLabels = Commands.of(texts.get("action.labels.save"), () -> labels().ifPresent(this::saveLabels));
     }
 
     void refresh() {
         boolean hasSheet = model.reading().flatMap(SampleReading::weighOut).isPresent();
         print.setEnabled(hasSheet);
         save.setEnabled(hasSheet);
+        printLabels.setEnabled(hasSheet);
+        saveLabels.setEnabled(hasSheet);
+    }
+
+    /** Returns the labels for what is weighed today; empty while something forbids the sheet. */
+    private Optional<SampleLabels> labels() {
+        return model.sheet().map(sheet -> new SampleLabels(sheet, desk.tools().today()));
+    }
+
+    private void printLabels(SampleLabels labels) {
+        Paper paper = model.paper();
+        run(
+                texts.get("labels.doing.print", labels.sheet().mix().id().text()),
+                progress -> desk.tools().press().print(labels, paper, texts.locale(), progress),
+                printed -> texts.get(printed ? "labels.printed" : "sheet.not-printed"),
+                () -> saveLabels(labels));
+    }
+
+    private void saveLabels(SampleLabels labels) {
+        String id = labels.sheet().mix().id().text();
+        desk.tools()
+                .asker()
+                .fileToWrite(
+                        page,
+                        texts.get("labels.save.title"),
+                        FileNames.dated(texts.get("labels.file", FileNames.part(id)), labels.day()))
+                .ifPresent(file -> write(
+                        labels, file, texts.get("labels.doing.save", id, file.path().toString())));
     }
 
     private void print(TrialSheet sheet) {
@@ -59,13 +95,17 @@ final class SampleActions {
         desk.tools()
                 .asker()
                 .fileToWrite(page, texts.get("sheet.save.title"), model.sheetFileName())
-                .ifPresent(file -> write(sheet, file));
+                .ifPresent(file -> write(
+                        sheet,
+                        file,
+                        texts.get(
+                                "sheet.doing.save",
+                                sheet.mix().id().text(),
+                                file.path().toString())));
     }
 
-    private void write(TrialSheet sheet, OutputFile file) {
+    private void write(Printed sheet, OutputFile file, String doing) {
         Paper paper = model.paper();
-        String doing = texts.get(
-                "sheet.doing.save", sheet.mix().id().text(), file.path().toString());
         desk.tools()
                 .tasks()
                 .run(

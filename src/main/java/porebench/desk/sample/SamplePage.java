@@ -152,11 +152,13 @@ public final class SamplePage implements Screen {
     }
 
     private JPanel sheet() {
-        JPanel line = new JPanel(new MigLayout("insets 0", "[]8[]16[]8[]"));
+        JPanel line = new JPanel(new MigLayout("insets 0, wrap 4", "[]8[]16[fill]8[fill]"));
         line.add(Form.label(texts.get("label.paper"), paper));
         line.add(paper);
         line.add(Commands.button("sheet.print", actions.print));
         line.add(Commands.button("sheet.save", actions.save));
+        line.add(Commands.button("labels.print", actions.printLabels), "skip 2");
+        line.add(Commands.button("labels.save", actions.saveLabels));
         return line;
     }
 

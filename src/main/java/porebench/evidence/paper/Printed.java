@@ -14,7 +14,8 @@ public sealed interface Printed
                 PlanSheet,
                 FieldSheet,
                 FieldList,
-                RecallList {
+                RecallList,
+                SampleLabels {
     /** Returns whose it is; empty when the lab book does not say. */
     Optional<Laboratory> laboratory();
 
