@@ -43,7 +43,7 @@ class PlotSaidTest {
                 .containsExactly(
                         "Across: trial, in the order made. Up: factor G (% air).",
                         "counts: 2 (K7-1: 0.40; K7-2: 0.50).",
-                        "struck by a person: 1 (K7-3: 1.40).",
+                        "struck: 1 (K7-3: 1.40).",
                         "void by its readings: 1 (K7-4: no factor).",
                         "mean of the trials that count: 0.45.",
                         "95 % interval, these trials alone: -0.19 to 1.09.",
@@ -120,7 +120,7 @@ class PlotSaidTest {
                         "Across: date of the measurement. Up: absorption (%).",
                         "measured: 1 (2026-03-02: 1.20).",
                         "measured, far from the figure in use: 1 (2026-03-03: 2.90).",
-                        "figure in use; a step is another stone: 1 (2026-03-02: 1.3).");
+                        "figure in use; a step is other material: 1 (2026-03-02: 1.3).");
     }
 
     private static ControlPlot.Point point(String id, double value, String... signals) {
@@ -154,7 +154,7 @@ class PlotSaidTest {
                         "something changed: 1 (day T-2: another operator).",
                         "a new phase begins: 1 (day T-3: another stone).",
                         "base of the limits: day T-1 to day T-2.",
-                        "struck by a person: 1 (K7-3: 1.40).");
+                        "struck: 1 (K7-3: 1.40).");
     }
 
     @Test
@@ -215,7 +215,7 @@ class PlotSaidTest {
                 .containsExactly(
                         "Across: forecast from the other mixes (% air). Up: measured (% air).",
                         "a determination: 1 (M/1: measured 0.40 % air, forecast 0.35 %).",
-                        "2 determinations are not shown: the other mixes tell nothing of them.");
+                        "2 determinations are not shown: the other mixes say nothing about them.");
         assertThat(said(new ForecastCheck(List.of(), 0, false))).hasSize(1);
     }
 
