@@ -145,7 +145,7 @@ class MeterWindowTest {
     void whatIsMissingIsSaidWhereItIsMissing() throws Exception {
         press("meter.begin");
         press("entry.save");
-        assertThat(text("entry.refusal")).isEqualTo("One thing must be corrected before it can be kept.");
+        assertThat(text("entry.refusal")).isEqualTo("One thing must be corrected before it can be saved.");
         assertThat(text("reason.message")).startsWith("Nothing is measured");
         row("dial.points", 0, "1", "", "5.05");
         press("entry.save");

@@ -116,7 +116,7 @@ class DecimalKeyWindowTest {
                 KeyEvent.VK_NUMPAD0,
                 KeyEvent.VK_NUMPAD5);
         comes("fine", "4.905");
-        assertThat(EventThread.comes(() -> said("fine.message").contains("escribir 4,905 o 4905")))
+        assertThat(EventThread.comes(() -> said("fine.message").contains("Escribir 4,905 o 4905")))
                 .isTrue();
     }
 
