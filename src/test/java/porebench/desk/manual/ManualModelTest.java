@@ -73,6 +73,9 @@ class ManualModelTest {
     void itFindsPagesByAllWordsWhateverTheirLettersAndTitlesFirst() {
         assertThat(model.find("WITHDRAW inundate")).extracting(found -> found.page().name()).contains("weigh-out");
         assertThat(model.find("install").get(0).page().name()).isEqualTo("install");
+        assertThat(model.find("calibration").get(0).page().name())
+                .as("first-factor has the word too, but not in its title")
+                .isEqualTo("meters");
         assertThat(model.find("  ")).isEmpty();
         assertThat(model.find("inundate xyzzy")).isEmpty();
         ManualSearch.Found found = model.find("oven-dry").get(0);
