@@ -18,6 +18,9 @@ public enum Theme {
 
     private final String symbol;
 
+    /** Under this word the look that is on view knows the size of its type. */
+    private static final String TYPE = "porebench.typeSize";
+
     Theme(String symbol) {
         this.symbol = symbol;
     }
@@ -43,12 +46,24 @@ public enum Theme {
         FlatLaf.setPreferredLightFontFamily(FlatRobotoFont.FAMILY_LIGHT);
         FlatLaf.setPreferredSemiboldFontFamily(FlatRobotoFont.FAMILY_SEMIBOLD);
         LookAndFeel look = this == DARK ? new FlatDarkLaf() : new FlatLightLaf();
+        if (isOnView(look)) {
+            return;
+        }
         try {
             UIManager.setLookAndFeel(look);
+            UIManager.getLookAndFeelDefaults().put(TYPE, TypeSize.inUse().symbol());
         } catch (UnsupportedLookAndFeelException refused) {
             // Swing keeps the look it has; the workbench is plainer but works.
             return;
         }
         FlatLaf.updateUI();
+    }
+
+    /** Returns whether every window is shown so already, in the type of today's size. */
+    private static boolean isOnView(LookAndFeel look) {
+        LookAndFeel now = UIManager.getLookAndFeel();
+        return now != null
+                && now.getClass() == look.getClass()
+                && TypeSize.inUse().symbol().equals(UIManager.get(TYPE));
     }
 }
