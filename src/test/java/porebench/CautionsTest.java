@@ -43,17 +43,19 @@ class CautionsTest {
 
     /** The places where a hazard is, and the cautions that stand there: pages of the window, sheets, forms, cards, phone. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "desk/frame/frame   | cautions\\..* | pressure.A pressure.B valve lift dust caustic plate floor rules",
-        "desk/sample/sample | caution\\..*  | dust lift floor",
-        "desk/trial/trial   | caution\\..*  | pressure.A pressure.B vent valve lift floor dust caustic rules",
-        "desk/bench/bench   | caution\\..*  | pressure.A pressure.B vent valve lift floor dust",
-        "desk/meter/meter   | caution\\..*  | pressure.A pressure.B vent valve lift floor plate rules",
-        "print/print        | caution\\..*  | dust lift floor valve plate",
-        "print/print        | sheet\\.auth.*| rules",
-        "print/phone        | rules         | rules",
-        "evidence/paper/card| caution\\..*  | pressure.A pressure.B caustic lift rules",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "desk/frame/frame   | cautions\\..* | pressure.A pressure.B valve lift dust caustic plate floor rules",
+                "desk/sample/sample | caution\\..*  | dust lift floor",
+                "desk/trial/trial   | caution\\..*  | pressure.A pressure.B vent valve lift floor dust caustic rules",
+                "desk/bench/bench   | caution\\..*  | pressure.A pressure.B vent valve lift floor dust",
+                "desk/meter/meter   | caution\\..*  | pressure.A pressure.B vent valve lift floor plate rules",
+                "print/print        | caution\\..*  | dust lift floor valve plate",
+                "print/print        | sheet\\.auth.*| rules",
+                "print/phone        | rules         | rules",
+                "evidence/paper/card| caution\\..*  | pressure.A pressure.B caustic lift rules",
+            })
     void theCautionsStandWhereTheHazardIs(String bundle, String keys, String cautions) {
         assertThat(takenIn(bundle, keys)).containsExactlyInAnyOrder(cautions.split(" "));
     }
@@ -62,7 +64,11 @@ class CautionsTest {
     void everyCautionIsTakenInSomewhereAndNoOtherIsAskedFor() {
         Set<String> taken = new TreeSet<>();
         for (Path bundle : TextFiles.bundles()) {
-            String name = TextFiles.FOLDER.relativize(bundle).toString().replace('\\', '/').replace(".properties", "");
+            String name = TextFiles.FOLDER
+                    .relativize(bundle)
+                    .toString()
+                    .replace('\\', '/')
+                    .replace(".properties", "");
             taken.addAll(takenIn(name, ".*"));
         }
         assertThat(taken).containsExactlyInAnyOrderElementsOf(english(CAUTIONS).keySet());
@@ -84,8 +90,7 @@ class CautionsTest {
                     if (TAKEN_IN.matcher(text).find()) {
                         assertThat(TAKEN_IN.matcher(texts.get(key)).results().map(found -> found.group(1)))
                                 .as("%s %s in %s", bundle, key, language)
-                                .containsExactlyElementsOf(TAKEN_IN
-                                        .matcher(text)
+                                .containsExactlyElementsOf(TAKEN_IN.matcher(text)
                                         .results()
                                         .map(found -> found.group(1))
                                         .toList());

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 public @interface NeedsTableValidator {
     /** Looks for {@code node} on the {@code PATH} and for the module where {@code .ci/run} puts it. */
     final class Condition implements ExecutionCondition {
-                @Override
+        @Override
         public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
             boolean isNodeThere = Arrays.stream(Optional.ofNullable(System.getenv("PATH"))
                             .orElse("")

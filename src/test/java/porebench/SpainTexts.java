@@ -23,7 +23,8 @@ import porebench.TextFiles.Translation;
  */
 final class SpainTexts {
     private static final Path FOLDER = Path.of("src/test/resources/spain");
-    private static final String HEAD = "# Lo que en España se dice de otro modo que en América; lo demás está en %s_es.\n";
+    private static final String HEAD =
+            "# Lo que en España se dice de otro modo que en América; lo demás está en %s_es.\n";
 
     private final Map<String, String> words = new HashMap<>();
     private final Map<String, Character> letters = new HashMap<>();
@@ -73,7 +74,8 @@ final class SpainTexts {
     private String put(MatchResult found) {
         String word = words.getOrDefault(found.group().toLowerCase(Locale.ROOT), "");
         boolean isBegin = Character.isUpperCase(found.group().charAt(0));
-        boolean isAll = found.group().length() > 1 && found.group().equals(found.group().toUpperCase(Locale.ROOT));
+        boolean isAll =
+                found.group().length() > 1 && found.group().equals(found.group().toUpperCase(Locale.ROOT));
         String cased = isAll
                 ? word.toUpperCase(Locale.ROOT)
                 : isBegin ? word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1) : word;
@@ -125,7 +127,10 @@ final class SpainTexts {
                 int end = line.indexOf(" = ");
                 if (!line.startsWith("#") && end > 0 && wanted.containsKey(line.substring(0, end))) {
                     String key = line.substring(0, end);
-                    text.append(key).append(" = ").append(escaped(wanted.get(key))).append('\n');
+                    text.append(key)
+                            .append(" = ")
+                            .append(escaped(wanted.get(key)))
+                            .append('\n');
                 }
             }
             Files.writeString(file, text, StandardCharsets.UTF_8);

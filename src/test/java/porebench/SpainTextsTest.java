@@ -12,8 +12,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A text of the Americas with a word that Spain does not use has its own text for Spain, and that follows it when it changes. */
 class SpainTextsTest {
-    private static final String WHAT_TO_DO = "texts of Spain for %s: after a change of Spanish texts or of spain/words.tsv run"
-            + " java -cp target/test-classes:target/classes porebench.SpainTexts";
+    private static final String WHAT_TO_DO =
+            "texts of Spain for %s: after a change of Spanish texts or of spain/words.tsv run"
+                    + " java -cp target/test-classes:target/classes porebench.SpainTexts";
 
     static Iterable<Path> bundles() {
         return TextFiles.bundles();

@@ -18,7 +18,10 @@ public final class TableValidator {
     public static Said ask(Path descriptor, Path folder) throws IOException, InterruptedException {
         Path said = Files.createTempFile(Path.of("target"), "tables", ".txt");
         ProcessBuilder builder = new ProcessBuilder(
-                "node", Path.of("src", "test", "node", "tables.js").toString(), descriptor.toString(), folder.toString());
+                "node",
+                Path.of("src", "test", "node", "tables.js").toString(),
+                descriptor.toString(),
+                folder.toString());
         builder.environment().put("NODE_PATH", MODULES.toAbsolutePath().toString());
         builder.redirectErrorStream(true).redirectOutput(said.toFile());
         int status = builder.start().waitFor();

@@ -123,8 +123,8 @@ class TermsTest {
             if (Files.exists(file)) {
                 String place = TextFiles.FOLDER.relativize(bundle).toString().replace('\\', '/');
                 TextFiles.read(file)
-                        .forEach((key, text) -> said.add(
-                                new Said(place.replace(".properties", ""), key, text.replace("&", ""))));
+                        .forEach((key, text) ->
+                                said.add(new Said(place.replace(".properties", ""), key, text.replace("&", ""))));
             }
         }
         return said;
@@ -133,7 +133,9 @@ class TermsTest {
     private static List<Said> pages() {
         List<Said> said = new ArrayList<>();
         try (Stream<Path> manual = Files.list(Path.of("docs", "manual"))) {
-            Stream.concat(Stream.of(Path.of("README.md")), manual.filter(page -> page.toString().endsWith(".md")))
+            Stream.concat(
+                            Stream.of(Path.of("README.md")),
+                            manual.filter(page -> page.toString().endsWith(".md")))
                     .forEach(page -> said.add(new Said(page.toString().replace('\\', '/'), "", read(page))));
         } catch (IOException failure) {
             throw new UncheckedIOException("listing the manual", failure);
@@ -267,7 +269,9 @@ class TermsTest {
             }
         }
         assertThat(meant).as("texts with %s", english).isPositive();
-        assertThat(without).as("texts that say %s otherwise than %s", english, term).isEmpty();
+        assertThat(without)
+                .as("texts that say %s otherwise than %s", english, term)
+                .isEmpty();
     }
 
     @Test

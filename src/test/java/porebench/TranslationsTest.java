@@ -130,9 +130,11 @@ class TranslationsTest {
         assertThat(americas.keySet())
                 .as("%s: porebench.SpainTexts writes it anew", translation)
                 .containsAll(translation.texts().keySet());
-        translation.texts().forEach((key, text) -> assertThat(text)
-                .as("%s in %s, which porebench.SpainTexts writes anew", key, translation)
-                .isNotEqualTo(americas.get(key)));
+        translation
+                .texts()
+                .forEach((key, text) -> assertThat(text)
+                        .as("%s in %s, which porebench.SpainTexts writes anew", key, translation)
+                        .isNotEqualTo(americas.get(key)));
     }
 
     @Test
@@ -152,9 +154,11 @@ class TranslationsTest {
     @MethodSource("patterns")
     void everyTextHasTheSamePlacesForValues(Translation translation) {
         Map<String, String> english = TextFiles.read(translation.english());
-        translation.texts().forEach((key, text) -> assertThat(places(text))
-                .as("places of %s in %s", key, translation)
-                .isEqualTo(places(english.getOrDefault(key, ""))));
+        translation
+                .texts()
+                .forEach((key, text) -> assertThat(places(text))
+                        .as("places of %s in %s", key, translation)
+                        .isEqualTo(places(english.getOrDefault(key, ""))));
     }
 
     private static Set<String> places(String text) {
@@ -230,7 +234,9 @@ class TranslationsTest {
                 .filter(key -> !(TextFiles.isProfile(translation.english()) && key.equals("title")))
                 .sorted()
                 .toList();
-        assertThat(same).as("texts of %s that are still English, or belong in %s", translation, ALIKE).isEmpty();
+        assertThat(same)
+                .as("texts of %s that are still English, or belong in %s", translation, ALIKE)
+                .isEmpty();
     }
 
     /** Returns what is written alike in English and in a language: names, units, and words of both; a text a line. */
@@ -246,9 +252,11 @@ class TranslationsTest {
     @MethodSource("ofDesk")
     void aTextHasALetterToReachItByWhereTheEnglishOneHas(Translation translation) {
         Map<String, String> english = TextFiles.read(translation.english());
-        translation.texts().forEach((key, text) -> assertThat(mnemonic(text).isEmpty())
-                .as("letter of %s in %s", key, translation)
-                .isEqualTo(mnemonic(english.getOrDefault(key, "")).isEmpty()));
+        translation
+                .texts()
+                .forEach((key, text) -> assertThat(mnemonic(text).isEmpty())
+                        .as("letter of %s in %s", key, translation)
+                        .isEqualTo(mnemonic(english.getOrDefault(key, "")).isEmpty()));
     }
 
     /** Labels of one form, and entries of one menu, must not share a letter. */

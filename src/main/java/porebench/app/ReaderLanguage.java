@@ -18,7 +18,11 @@ final class ReaderLanguage {
      * @param machine what the machine speaks
      */
     static Locale of(Map<String, String> environment, Locale machine) {
-        String tag = environment.getOrDefault(VARIABLE, "").strip().replaceFirst("\\..*", "").replace('_', '-');
+        String tag = environment
+                .getOrDefault(VARIABLE, "")
+                .strip()
+                .replaceFirst("\\..*", "")
+                .replace('_', '-');
         Locale named = Locale.forLanguageTag(tag);
         if (named.getLanguage().isEmpty()) {
             return machine;

@@ -78,8 +78,8 @@ final class WordChoices {
             ITypeConverter<T> reading = text -> allowed.stream()
                     .filter(one -> word.apply(one).equalsIgnoreCase(text.strip()))
                     .findFirst()
-                    .orElseThrow(() -> new TypeConversionException(
-                            texts.get("usage.choice", text, String.join(", ", words()))));
+                    .orElseThrow(() ->
+                            new TypeConversionException(texts.get("usage.choice", text, String.join(", ", words()))));
             line.registerConverter(type, reading);
         }
     }

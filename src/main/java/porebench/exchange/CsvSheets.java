@@ -42,7 +42,6 @@ import porebench.record.Kept;
 import porebench.record.MeterCalibration;
 import porebench.record.MixDesign;
 import porebench.record.PhotoFile;
-import porebench.record.Source;
 import porebench.record.Trial;
 import porebench.record.book.LabBook;
 import porebench.record.book.Progress;

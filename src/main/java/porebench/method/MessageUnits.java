@@ -32,8 +32,8 @@ final class MessageUnits {
             new Pair<>(TemperatureUnit.CELSIUS, TemperatureUnit.FAHRENHEIT),
             new Pair<>(LengthUnit.METRE, LengthUnit.FOOT));
 
-    private static final Pattern PLACES =
-            Pattern.compile("\\{\\d\\}(?: (?:to|and|a|y|à|et|bis|und) \\{\\d\\})* (kg/m3|kPa|m3|kg|L|C|g|m)(?![\\p{L}\\w/])");
+    private static final Pattern PLACES = Pattern.compile(
+            "\\{\\d\\}(?: (?:to|and|a|y|à|et|bis|und) \\{\\d\\})* (kg/m3|kPa|m3|kg|L|C|g|m)(?![\\p{L}\\w/])");
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)\\}");
 

@@ -88,7 +88,8 @@ public final class Texts {
 
     private String withCautions(String text) {
         return text.contains("[caution.")
-                ? CAUTION.matcher(text).replaceAll(caution -> of(CAUTIONS, words, locale).plain(caution.group(1)))
+                ? CAUTION.matcher(text)
+                        .replaceAll(caution -> of(CAUTIONS, words, locale).plain(caution.group(1)))
                 : text;
     }
 

@@ -179,7 +179,8 @@ class JsonSchemaTest {
     @ParameterizedTest
     @MethodSource("commands")
     void aSchemaIsOne(String command) {
-        assertThat(AnswerSchemas.faultsOf(AnswerSchemas.DRAFT, AnswerSchemas.text(command))).isEmpty();
+        assertThat(AnswerSchemas.faultsOf(AnswerSchemas.DRAFT, AnswerSchemas.text(command)))
+                .isEmpty();
     }
 
     @Test
@@ -203,15 +204,17 @@ class JsonSchemaTest {
 
     /** A key more, a key less, another type, and nothing where something must be: each is seen, in the depth of an answer too. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "bowl     | \"bowlLitres\":       | \"bowlVolume\":",
-        "bowl     | \"bowlLitres\":       | \"more\":1,\"bowlLitres\":",
-        "factor   | \"trialId\":\"         | \"trial\":\"",
-        "register | \"mixId\":\"HG-101\"  | \"mixId\":101",
-        "register | \"title\":            | \"factorInForce\":true,\"title\":",
-        "register | \"countedTrials\":6   | \"countedTrials\":null",
-        "stats    | \"problems\":         | \"faults\":"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bowl     | \"bowlLitres\":       | \"bowlVolume\":",
+                "bowl     | \"bowlLitres\":       | \"more\":1,\"bowlLitres\":",
+                "factor   | \"trialId\":\"         | \"trial\":\"",
+                "register | \"mixId\":\"HG-101\"  | \"mixId\":101",
+                "register | \"title\":            | \"factorInForce\":true,\"title\":",
+                "register | \"countedTrials\":6   | \"countedTrials\":null",
+                "stats    | \"problems\":         | \"faults\":"
+            })
     void whatTheSchemaDoesNotSayIsSeen(String command, String right, String wrong) {
         String answer = ANSWERS.entrySet().stream()
                 .filter(one -> one.getKey().startsWith(command + " "))

@@ -148,9 +148,8 @@ class KeptStudyCommandsTest {
         Said wrong = terminal.json("interlab", "--book", "lab.book", "--study", "components");
         assertThat(wrong.status()).isEqualTo(1);
         assertThat(message(wrong))
-                .isEqualTo(
-                        "Study components is of the kind \"Sources of scatter\", but this command makes studies "
-                                + "of the kind \"Between laboratories\". Choose another study or another command.");
+                .isEqualTo("Study components is of the kind \"Sources of scatter\", but this command makes studies "
+                        + "of the kind \"Between laboratories\". Choose another study or another command.");
         for (String study : List.of("Interlab", "components")) {
             assertThat(terminal.json("interlab", "--book", "lab.book", "--study", study, "--division", "0")
                             .codes())

@@ -181,7 +181,8 @@ class SourceCommandTest {
                                 "--ledge",
                                 "bench 3")
                         .out())
-                .contains("The material of source S-02 changed on 2026-06-25. Factors that no longer hold from then on:");
+                .contains(
+                        "The material of source S-02 changed on 2026-06-25. Factors that no longer hold from then on:");
     }
 
     @Test

@@ -65,7 +65,8 @@ class SpanishTest {
         assertThat(spain.run("sample", "--help").out())
                 .contains("Uso: porebench sample", "La dosificación.")
                 .doesNotContain("mezcla");
-        assertThat(spain.run("air", "--reading", "5.4", "--factor", "0.3").out()).contains("5,4  % de aire");
+        assertThat(spain.run("air", "--reading", "5.4", "--factor", "0.3").out())
+                .contains("5,4  % de aire");
     }
 
     @Test

@@ -193,6 +193,11 @@ class UsageTest {
         String help = new Terminal(folder).run("--help").out();
         assertThat(help).contains("--version");
         assertThat(help.stripTrailing().lines().reduce((before, last) -> last))
-                .contains(new Terminal(folder).run("--version").out().lines().findFirst().orElseThrow());
+                .contains(new Terminal(folder)
+                        .run("--version")
+                        .out()
+                        .lines()
+                        .findFirst()
+                        .orElseThrow());
     }
 }

@@ -254,8 +254,9 @@ class GroupFactorsTest {
         assertThat(on(THIRD, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
         Books.correct(bench.book, SampleGroups.within("G-1", "1.5", "M-3"));
         assertThat(on(SECOND, MAY)).isEqualTo(FactorState.SOURCE_CHANGED);
-        assertThat(why(SECOND)).containsExactly("Mix M-2 is no longer a member of group G-1, since its version "
-                + "3. Test the mix itself.");
+        assertThat(why(SECOND))
+                .containsExactly(
+                        "Mix M-2 is no longer a member of group G-1, since its version " + "3. Test the mix itself.");
     }
 
     /** A change of one member touches that one: nothing rests on it. */

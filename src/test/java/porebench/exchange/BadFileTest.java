@@ -252,7 +252,8 @@ class BadFileTest {
             byte[] other = bytes(TRIAL_HEADING.replace(",", separator), TRIAL.replace(",", separator));
             assertThat(found(trials(other))).containsExactly("1:0  csv.separator");
             assertThat(found(CsvText.records("r.csv", other))).containsExactly("1:0  csv.separator");
-            assertThat(found(CsvSheets.one("m.csv", bytes(MIX_HEADING.replace(",", separator)), SheetFormats.MIX_DESIGNS)))
+            assertThat(found(CsvSheets.one(
+                            "m.csv", bytes(MIX_HEADING.replace(",", separator)), SheetFormats.MIX_DESIGNS)))
                     .containsExactly("1:0  csv.separator");
         }
     }

@@ -106,9 +106,8 @@ class CellRulesTest {
     void aTemperatureInAnotherUnitIsRefusedByItsUnit() {
         Sheet<Trial> sheet = trials(TRIAL.replace(",21.0,", ",295 K,"));
         assertThat(said(sheet))
-                .containsExactly(
-                        "t.csv, line 2, column 13: water_temp_c: \"K\" is not one of its units. Use one of "
-                                + "these: C, F.");
+                .containsExactly("t.csv, line 2, column 13: water_temp_c: \"K\" is not one of its units. Use one of "
+                        + "these: C, F.");
     }
 
     @Test

@@ -44,7 +44,8 @@ class ExamplesTest {
         LabBook book = new MemoryLabBook(CLOCK);
         new DemoLaboratory().fill(book);
         new CsvSheets().export(book, OutputFolder.replacing(folder));
-        Terminal.Said said = new Terminal(folder).json("factor", "--trials", "trial-sheet.csv", "--mix", "mix-design.csv");
+        Terminal.Said said =
+                new Terminal(folder).json("factor", "--trials", "trial-sheet.csv", "--mix", "mix-design.csv");
         assertThat(said.status()).as(said.err()).isZero();
         for (Map<String, Object> one : said.list("determinations")) {
             OURS.put((String) one.get("determinationId"), one);
@@ -108,8 +109,8 @@ class ExamplesTest {
     @SuppressWarnings("unchecked")
     void thePythonExampleFindsTheSame() throws IOException, InterruptedException {
         for (String determination : DETERMINATIONS) {
-            Map<String, Object> found = JsonReading.object(run(
-                    "python3", EXAMPLES.resolve("determination.py").toString(), folder.toString(), determination));
+            Map<String, Object> found = JsonReading.object(
+                    run("python3", EXAMPLES.resolve("determination.py").toString(), folder.toString(), determination));
             compare(determination, (Map<String, Object>) found.get("trials"), found);
         }
     }

@@ -43,7 +43,8 @@ class FormatExamplesTest {
 
     private static Map<String, List<String>> bySection() throws IOException {
         Map<String, List<String>> examples = new LinkedHashMap<>();
-        for (String section : Files.readString(Path.of("docs", "formats.md"), UTF_8).split("\n## ", -1)) {
+        for (String section :
+                Files.readString(Path.of("docs", "formats.md"), UTF_8).split("\n## ", -1)) {
             List<String> found = new ArrayList<>();
             Matcher matcher = EXAMPLE.matcher(section);
             while (matcher.find()) {
@@ -71,8 +72,8 @@ class FormatExamplesTest {
                 .filter(name -> !there.contains("," + name.symbol() + ","))
                 .map(name -> {
                     Figure figure = Profiles.standard().figure(name);
-                    return "own,,,," + name.symbol() + "," + figure.value() + "," + figure.mark().symbol()
-                            + ",\"" + figure.clause().replace("\"", "\"\"") + "\"\n";
+                    return "own,,,," + name.symbol() + "," + figure.value() + ","
+                            + figure.mark().symbol() + ",\"" + figure.clause().replace("\"", "\"\"") + "\"\n";
                 })
                 .collect(Collectors.joining());
     }
@@ -85,8 +86,9 @@ class FormatExamplesTest {
         Sheet<Kept> sheet = CsvSheets.records(format.fileName(), example(format).getBytes(UTF_8));
         assertThat(sheet.problems()).as(format.fileName()).isEmpty();
         assertThat(sheet.rows()).as(format.fileName()).isNotEmpty();
-        assertThat(sheet.values()).as(format.fileName()).allSatisfy(record -> assertThat(record)
-                .isInstanceOf(format.type()));
+        assertThat(sheet.values())
+                .as(format.fileName())
+                .allSatisfy(record -> assertThat(record).isInstanceOf(format.type()));
     }
 
     @Test
@@ -120,9 +122,7 @@ class FormatExamplesTest {
                 file(examples.get("Trials before and after a change").get(0)), "determination");
         assertClean(before, 4);
         assertClean(
-                sheets.table(
-                        file(examples.get("Results of laboratories").get(0)), List.of("laboratory", "level")),
-                4);
+                sheets.table(file(examples.get("Results of laboratories").get(0)), List.of("laboratory", "level")), 4);
         List<List<String>> columns = Stream.of("set", "subgroup", "reading_id,air_pct", "operator,sample,repeat", "")
                 .map(names -> names.isEmpty() ? List.<String>of() : List.of(names.split(",")))
                 .toList();

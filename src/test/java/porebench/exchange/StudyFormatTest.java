@@ -74,9 +74,8 @@ class StudyFormatTest {
         assertThat(found(narrow))
                 .containsExactly("2:5 layers study.column-of-layer", "2:5 layers study.column-of-layer");
         assertThat(said(narrow))
-                .contains(
-                        "studies.csv, line 2, column 5: The names of sample stand in column name_2, which is "
-                                + "missing. Add the column.");
+                .contains("studies.csv, line 2, column 5: The names of sample stand in column name_2, which is "
+                        + "missing. Add the column.");
     }
 
     @Test

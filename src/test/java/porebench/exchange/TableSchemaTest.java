@@ -82,8 +82,9 @@ class TableSchemaTest {
         for (Format<?> format : CsvSheets.FORMATS) {
             assertThat(names(fields.get(format.fileName())))
                     .containsExactlyElementsOf(format.columns().all());
-            assertThat(fields.get(format.fileName())).allSatisfy(field -> assertThat((String) field.get("description"))
-                    .matches("(?s)\\S.*\\. Cell: \\S.*"));
+            assertThat(fields.get(format.fileName()))
+                    .allSatisfy(field ->
+                            assertThat((String) field.get("description")).matches("(?s)\\S.*\\. Cell: \\S.*"));
         }
     }
 
@@ -111,8 +112,7 @@ class TableSchemaTest {
                 .containsEntry("type", "datetime")
                 .containsEntry("format", "any");
         assertThat(field("determinations.csv", "opened_on")).containsEntry("type", "date");
-        assertThat(constraints("determinations.csv", "mix_version").toString())
-                .isEqualTo("{required=true, minimum=1}");
+        assertThat(constraints("determinations.csv", "mix_version").toString()).isEqualTo("{required=true, minimum=1}");
         assertThat(field("trial-sheet.csv", "gauge_pct")).containsEntry("unit", "%");
         assertThat(constraints("meters.csv", "bowl_volume").toString()).isEqualTo("{required=true, minimum=0}");
         assertThat(constraints("studies.csv", "value").toString()).isEqualTo("{required=true}");
@@ -138,7 +138,8 @@ class TableSchemaTest {
         Map<String, List<Map<String, Object>>> marked = fields(DataPackage.of(CsvSheets.FORMATS, true));
         marked.forEach((file, fields) -> {
             List<String> names = names(fields);
-            boolean knows = file.equals("laboratory.csv") || names(plain.get(file)).contains("simulated");
+            boolean knows =
+                    file.equals("laboratory.csv") || names(plain.get(file)).contains("simulated");
             assertThat(names.subList(0, plain.get(file).size())).isEqualTo(names(plain.get(file)));
             assertThat(names.size()).isEqualTo(plain.get(file).size() + (knows ? 0 : 1));
             assertThat(names.contains("simulated")).isEqualTo(!file.equals("laboratory.csv"));
@@ -172,8 +173,7 @@ class TableSchemaTest {
     @NeedsTableValidator
     @ValueSource(strings = {"demo-data", "demo-data/airfield", "demo-data/new-ledge", "demo-data/cards", "lab-sheets"})
     void theValidatorFindsNoFaultInWhatIsShipped(String shipped) throws IOException, InterruptedException {
-        TableValidator.Said said =
-                TableValidator.ask(exported.resolve("datapackage.json"), Path.of(shipped));
+        TableValidator.Said said = TableValidator.ask(exported.resolve("datapackage.json"), Path.of(shipped));
         assertThat(said.text()).contains(" files, 0 faults").doesNotContain("FAULT");
         assertThat(said.status()).isZero();
     }
@@ -206,12 +206,13 @@ class TableSchemaTest {
             lines.set(1, lines.get(1).replaceFirst(right, wrong));
         });
         assertThat(said.status()).isEqualTo(1);
-        assertThat(said.text()).contains("1 faults").contains('"' + column + '"').contains(rule);
+        assertThat(said.text())
+                .contains("1 faults")
+                .contains('"' + column + '"')
+                .contains(rule);
         assertThat(new CsvSheets()
-                        .records(folder.resolve("trial-sheet.csv"))
-                        .problems()
-                        .stream()
-                        .filter(problem -> problem.isError()))
+                        .records(folder.resolve("trial-sheet.csv")).problems().stream()
+                                .filter(problem -> problem.isError()))
                 .isNotEmpty();
     }
 

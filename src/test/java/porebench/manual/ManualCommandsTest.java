@@ -88,7 +88,9 @@ class ManualCommandsTest {
             status = Integer.parseInt(stated.group(1));
             expected.remove(0);
         }
-        assertThat(said.status()).as("%s%n%s%n%s", where, said.out(), said.err()).isEqualTo(status);
+        assertThat(said.status())
+                .as("%s%n%s%n%s", where, said.out(), said.err())
+                .isEqualTo(status);
         if (info.equals("console") && !expected.isEmpty()) {
             String place = folder.toString() + folder.getFileSystem().getSeparator();
             List<String> answer = Stream.of(said.out(), said.err())

@@ -97,8 +97,9 @@ class ManualPagesTest {
                 continue;
             }
             String file = link.replaceFirst("#.*", "");
-            Path target =
-                    file.isEmpty() ? page.file() : page.file().resolveSibling(file).normalize();
+            Path target = file.isEmpty()
+                    ? page.file()
+                    : page.file().resolveSibling(file).normalize();
             if (!Files.exists(target)) {
                 // What is not there in a language is shown in English.
                 target = Page.FOLDER.resolve(target.getFileName());
@@ -157,15 +158,18 @@ class ManualPagesTest {
         Set<String> parts = Set.of("known.show", "next.one-card", "next.two-cards");
         for (Map.Entry<String, String> bundle : asked.entrySet()) {
             List<String> keys = Files.readAllLines(
-                            Path.of("src/main/resources/porebench", bundle.getKey().replace('.', '/') + ".properties"),
+                            Path.of(
+                                    "src/main/resources/porebench",
+                                    bundle.getKey().replace('.', '/') + ".properties"),
                             StandardCharsets.UTF_8)
                     .stream()
                     .filter(line -> !line.startsWith("#") && line.contains(" = "))
                     .map(line -> line.substring(0, line.indexOf(" = ")).strip())
                     .filter(key -> key.matches(bundle.getValue()) && !parts.contains(key))
                     .toList();
-            assertThat(keys).isNotEmpty().allSatisfy(key -> assertThat(page)
-                    .contains("<!-- text " + bundle.getKey() + " " + key + " -->"));
+            assertThat(keys)
+                    .isNotEmpty()
+                    .allSatisfy(key -> assertThat(page).contains("<!-- text " + bundle.getKey() + " " + key + " -->"));
         }
     }
 

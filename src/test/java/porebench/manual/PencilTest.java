@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What the manual works by pencil is right: each sum comes out as it says, and each result in bold is what the program says below it. */
 class PencilTest {
     /** Numbers, signs and brackets, an equals sign, and what comes out. */
-    private static final Pattern SUM = Pattern.compile("((?:\\(|-?\\d[\\d.]*)[\\d.x+*/() -]*[x+*/-][\\d.x+*/() -]*) = \\**(-?\\d+(?:\\.\\d+)?)");
+    private static final Pattern SUM =
+            Pattern.compile("((?:\\(|-?\\d[\\d.]*)[\\d.x+*/() -]*[x+*/-][\\d.x+*/() -]*) = \\**(-?\\d+(?:\\.\\d+)?)");
 
     private static final Pattern BOLD = Pattern.compile("\\*\\*(\\d+\\.?\\d*)[^*]*\\*\\*");
 
@@ -29,7 +30,8 @@ class PencilTest {
     void everySumComesOut(Page page) {
         for (String line : page.text().lines().toList()) {
             // A chain such as 400 / 94.25 = 4.24 is read from each of its parts.
-            String rest = line.replaceAll("(?<=\\d) (?:kg|mL|L|%|g|t|m3)(?= (?:[x/+*-]|=))", "").replaceAll("\\bkg\\b", "");
+            String rest = line.replaceAll("(?<=\\d) (?:kg|mL|L|%|g|t|m3)(?= (?:[x/+*-]|=))", "")
+                    .replaceAll("\\bkg\\b", "");
             Matcher sums = SUM.matcher(rest);
             for (int from = 0; sums.find(from); from = sums.end(1)) {
                 double worked = new Sum(sums.group(1)).value();
@@ -64,7 +66,10 @@ class PencilTest {
             List<String> results = new ArrayList<>();
             BOLD.matcher(page.text()).results().forEach(found -> results.add(found.group(1)));
             results.removeIf(each -> each.length() < 3);
-            assertThat(results).as(name).isNotEmpty().allSatisfy(result -> assertThat(said).contains(result));
+            assertThat(results)
+                    .as(name)
+                    .isNotEmpty()
+                    .allSatisfy(result -> assertThat(said).contains(result));
         }
     }
 

@@ -35,9 +35,8 @@ class MessageUnitsTest {
                         Typed.of("705", VolumeUnit.LITRE),
                         Limit.BOWL.lowInclusive(),
                         Limit.BOWL.highInclusive())))
-                .isEqualTo(
-                        "A bowl of 24.9 ft3 is not possible: it must hold from 0.01766 to 1.766 ft3. Check the "
-                                + "volume and its unit.");
+                .isEqualTo("A bowl of 24.9 ft3 is not possible: it must hold from 0.01766 to 1.766 ft3. Check the "
+                        + "volume and its unit.");
         assertThat(english.say(Problem.error(
                         "pressure",
                         "meter.pressure-out-of-range",

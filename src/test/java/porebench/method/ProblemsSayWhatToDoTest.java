@@ -28,7 +28,8 @@ class ProblemsSayWhatToDoTest {
     private static final Path FOLDER = Path.of("src", "main", "resources", "porebench", "method");
 
     /** Words inside messages, and places; nothing is wrong in them. */
-    private static final Pattern NO_PROBLEM = Pattern.compile("(word|place)\\..*|custody\\.(with-.*|card-with|both|more)");
+    private static final Pattern NO_PROBLEM =
+            Pattern.compile("(word|place)\\..*|custody\\.(with-.*|card-with|both|more)");
 
     /** Texts that carry another text, which says what to do; and one that only states who decided. */
     private static final Map<String, String> EXCEPTIONS = Map.ofEntries(
@@ -57,7 +58,8 @@ class ProblemsSayWhatToDoTest {
     /** Where nothing is wrong at all, that is said in these words. */
     private static final List<String> NOTHING = List.of("Nothing needs doing.", "No hace falta nada.");
 
-    private static final Pattern SPANISH = Pattern.compile("([Nn]o )?\\p{L}+[aeií]r(se)?(l[aeo]s?)?\\b.*|\\p{L}+[áéí]r(se)?l[ao]s?\\b.*");
+    private static final Pattern SPANISH =
+            Pattern.compile("([Nn]o )?\\p{L}+[aeií]r(se)?(l[aeo]s?)?\\b.*|\\p{L}+[áéí]r(se)?l[ao]s?\\b.*");
     private static final Pattern VALUES_AT_THE_END = Pattern.compile("[\\s:]*(\\{\\d}\\s*)+$");
 
     private static Map<String, String> problems(String name) throws IOException {
@@ -86,8 +88,7 @@ class ProblemsSayWhatToDoTest {
 
     private static boolean beginsWithAVerb(String part) {
         String word = part.split("\\s")[0];
-        return !word.isEmpty()
-                && VERBS.contains(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+        return !word.isEmpty() && VERBS.contains(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
     }
 
     private static boolean spanish(String part) {
@@ -102,36 +103,46 @@ class ProblemsSayWhatToDoTest {
                 .filter(text -> !EXCEPTIONS.containsKey(text.getKey()))
                 .filter(text -> !saysWhatToDo(text.getValue(), english))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        assertThat(silent).as("texts of %s that do not end in what to do", bundle).isEmpty();
+        assertThat(silent)
+                .as("texts of %s that do not end in what to do", bundle)
+                .isEmpty();
     }
 
     @Test
     void everyExceptionIsOne() throws IOException {
         Map<String, String> english = problems("problems.properties");
         assertThat(english.keySet()).containsAll(EXCEPTIONS.keySet());
-        EXCEPTIONS.keySet().forEach(key -> assertThat(saysWhatToDo(english.get(key), true))
-                .as("%s says what to do and is no exception", key)
-                .isFalse());
+        EXCEPTIONS
+                .keySet()
+                .forEach(key -> assertThat(saysWhatToDo(english.get(key), true))
+                        .as("%s says what to do and is no exception", key)
+                        .isFalse());
     }
 
     @Test
     void everyVerbIsUsed() throws IOException {
         Set<String> used = new TreeSet<>();
-        problems("problems.properties").values().forEach(text -> lastSentence(text).stream()
-                .map(part -> part.split("\\s")[0])
-                .filter(word -> !word.isEmpty())
-                .forEach(word -> used.add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1))));
+        problems("problems.properties")
+                .values()
+                .forEach(text -> lastSentence(text).stream()
+                        .map(part -> part.split("\\s")[0])
+                        .filter(word -> !word.isEmpty())
+                        .forEach(word -> used.add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1))));
         assertThat(used).containsAll(VERBS);
     }
 
     @Test
     void aTextThatOnlyComplainsIsFound() {
         assertThat(saysWhatToDo("Meter {0} is out of service.", true)).isFalse();
-        assertThat(saysWhatToDo("Make it again? Meter {0} is out of service.", true)).isFalse();
-        assertThat(saysWhatToDo("Meter {0} is out of service. Use another.", true)).isTrue();
+        assertThat(saysWhatToDo("Make it again? Meter {0} is out of service.", true))
+                .isFalse();
+        assertThat(saysWhatToDo("Meter {0} is out of service. Use another.", true))
+                .isTrue();
         assertThat(saysWhatToDo("If it goes on, say why.", true)).isTrue();
-        assertThat(saysWhatToDo("El medidor {0} está fuera de servicio.", false)).isFalse();
-        assertThat(saysWhatToDo("El medidor {0} tiene una fuga. Repararlo.", false)).isTrue();
+        assertThat(saysWhatToDo("El medidor {0} está fuera de servicio.", false))
+                .isFalse();
+        assertThat(saysWhatToDo("El medidor {0} tiene una fuga. Repararlo.", false))
+                .isTrue();
         assertThat(saysWhatToDo("El lugar {0}.", false)).isFalse();
     }
 }

@@ -225,9 +225,8 @@ class OutputFileTest {
         OutputRefused refused =
                 new OutputRefused(OutputFile.fresh(there("x.pdf", "")).problems());
         assertThat(refused.say(Locale.ENGLISH))
-                .isEqualTo(
-                        folder.resolve("x.pdf") + " is there already and was not replaced. Choose another name, "
-                                + "or replace it (on the command line with --replace).");
+                .isEqualTo(folder.resolve("x.pdf") + " is there already and was not replaced. Choose another name, "
+                        + "or replace it (on the command line with --replace).");
         assertThat(refused.say(new Locale("es"))).contains("ya existe y no se reemplazó");
     }
 

@@ -171,7 +171,9 @@ class FactorCardTest {
                 .contains("Doubts about the trials overridden by M. Ash (2): checked the day after")
                 .contains("overridden by R. Vale (2)");
         assertThat(english(Cards.takenOn(Cards.usual(), "checked", "M. Ash", "R. Vale", "T. Oak")))
-                .contains("overridden by M. Ash (2): checked", "Further doubts overridden by R. Vale, T. Oak; the lab book")
+                .contains(
+                        "overridden by M. Ash (2): checked",
+                        "Further doubts overridden by R. Vale, T. Oak; the lab book")
                 .doesNotContain("overridden by R. Vale (2)");
     }
 

@@ -133,8 +133,9 @@ final class IssueForm {
     /** Returns the reasons of the factors of this mix, the newest first, each once. */
     private List<String> earlierReasons() {
         List<String> reasons = new ArrayList<>();
-        desk.evidence().ifPresent(evidence -> evidence.issues()
-                .forEach(version -> reasons.add(version.value().reason())));
+        desk.evidence()
+                .ifPresent(evidence -> evidence.issues()
+                        .forEach(version -> reasons.add(version.value().reason())));
         Collections.reverse(reasons);
         return reasons.stream().distinct().toList();
     }

@@ -132,7 +132,9 @@ public final class DayPicker {
 
     private Optional<LocalDate> typedDay() {
         return isMoment
-                ? Days.parseMoment(field.getText()).map(LocalDateTime::toLocalDate).or(() -> Days.parse(field.getText()))
+                ? Days.parseMoment(field.getText())
+                        .map(LocalDateTime::toLocalDate)
+                        .or(() -> Days.parse(field.getText()))
                 : Days.parse(field.getText());
     }
 

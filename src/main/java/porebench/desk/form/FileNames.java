@@ -21,8 +21,8 @@ public final class FileNames {
 
     /** Returns a name as part of the name of a file: letters and digits of any script, points, hyphens and low lines stay. */
     public static String part(String name) {
-        String plain = OTHER.matcher(Normalizer.normalize(name, Normalizer.Form.NFC))
-                .replaceAll("-");
+        String plain =
+                OTHER.matcher(Normalizer.normalize(name, Normalizer.Form.NFC)).replaceAll("-");
         return ENDS.matcher(plain).replaceAll("");
     }
 

@@ -49,8 +49,8 @@ public final class Numbers {
     /** Returns a text without the space around it and without what this locale sets between thousands. */
     private String plain(String text) {
         String stripped = Spelling.stripped(text);
-        boolean isSetApart = setApart.isPresent()
-                && setApart.get().matcher(stripped).matches();
+        boolean isSetApart =
+                setApart.isPresent() && setApart.get().matcher(stripped).matches();
         return isSetApart ? stripped.replaceAll("[\\h'\u2019]", "") : stripped;
     }
 

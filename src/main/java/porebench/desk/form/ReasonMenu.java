@@ -56,8 +56,7 @@ public final class ReasonMenu {
         button.getAccessibleContext().setAccessibleName(texts.get("reasons.keys"));
     }
 
-    private static void hang(
-            JTextComponent field, AbstractButton button, Supplier<List<String>> reasons, Texts texts) {
+    private static void hang(JTextComponent field, AbstractButton button, Supplier<List<String>> reasons, Texts texts) {
         Runnable open = () -> open(field, reasons.get(), texts);
         button.addActionListener(event -> open.run());
         String name = "porebench.reasons";

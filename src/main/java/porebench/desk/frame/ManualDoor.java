@@ -90,8 +90,7 @@ final class ManualDoor {
     private ManualWindow make(ManualModel model) {
         ManualWindow manual = made.orElseGet(() -> new ManualWindow(
                 model,
-                Texts.of(
-                        "porebench.desk.manual.manual", window.desk().tools().locale()),
+                Texts.of("porebench.desk.manual.manual", window.desk().tools().locale()),
                 window.desk().tools().tasks(),
                 AppMark.pictures(),
                 window.frame()));

@@ -98,16 +98,18 @@ public final class Manual {
             filled = filled.replace(PROBLEMS, ProblemList.in(locale));
         }
         if (filled.contains(TERMS)) {
-            filled = filled.replace(TERMS, text(FOLDER + "terms.csv").map(terms -> TermList.of(terms, locale)).orElse(""));
+            filled = filled.replace(
+                    TERMS,
+                    text(FOLDER + "terms.csv")
+                            .map(terms -> TermList.of(terms, locale))
+                            .orElse(""));
         }
         return filled;
     }
 
     static Optional<String> text(String resource) {
         try (InputStream in = Manual.class.getResourceAsStream(resource)) {
-            return in == null
-                    ? Optional.empty()
-                    : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException failure) {
             throw new UncheckedIOException("could not read " + resource, failure);
         }

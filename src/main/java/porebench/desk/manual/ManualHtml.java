@@ -25,7 +25,8 @@ final class ManualHtml {
     static final List<Extension> EXTENSIONS = List.of(TablesExtension.create());
     static final Parser PARSER = Parser.builder().extensions(EXTENSIONS).build();
 
-    private static final TextContentRenderer TEXT = TextContentRenderer.builder().build();
+    private static final TextContentRenderer TEXT =
+            TextContentRenderer.builder().build();
 
     private ManualHtml() {}
 
@@ -38,7 +39,8 @@ final class ManualHtml {
     static String of(ManualPage page, String note, int pictureWidth) {
         HtmlRenderer renderer = HtmlRenderer.builder()
                 .extensions(EXTENSIONS)
-                .attributeProviderFactory(context -> (node, tag, attributes) -> attribute(node, attributes, pictureWidth))
+                .attributeProviderFactory(
+                        context -> (node, tag, attributes) -> attribute(node, attributes, pictureWidth))
                 .nodeRendererFactory(context -> new Headings(context, page.anchors()))
                 .build();
         String above = note.isEmpty() ? "" : "<p class=\"note\">" + note + "</p>";

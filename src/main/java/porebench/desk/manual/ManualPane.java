@@ -85,16 +85,20 @@ final class ManualPane extends JEditorPane {
                 + "; margin: 0 " + size + "pt " + 2 * size + "pt " + size + "pt; }");
         style.addRule("p, li { margin-top: " + size / 3 + "; margin-bottom: " + size / 3 + "; }");
         style.addRule("p.note { color: " + hex(look.quiet()) + "; }");
-        style.addRule("h1 { font-size: " + (size + 9) + "pt; margin-top: " + size / 2 + "; margin-bottom: " + size / 2 + "; }");
-        style.addRule("h2 { font-size: " + (size + 4) + "pt; margin-top: " + size * 3 / 2 + "; margin-bottom: " + size / 3 + "; }");
-        style.addRule("h3 { font-size: " + (size + 1) + "pt; margin-top: " + size + "; margin-bottom: " + size / 4 + "; }");
+        style.addRule("h1 { font-size: " + (size + 9) + "pt; margin-top: " + size / 2 + "; margin-bottom: " + size / 2
+                + "; }");
+        style.addRule("h2 { font-size: " + (size + 4) + "pt; margin-top: " + size * 3 / 2 + "; margin-bottom: "
+                + size / 3 + "; }");
+        style.addRule(
+                "h3 { font-size: " + (size + 1) + "pt; margin-top: " + size + "; margin-bottom: " + size / 4 + "; }");
         style.addRule("a { color: " + hex(look.link()) + "; }");
         style.addRule("ul, ol { margin-left-ltr: " + 2 * size + "; }");
         style.addRule("code { font-family: Monospaced; font-size: " + size + "pt; }");
         style.addRule("pre { font-family: Monospaced; font-size: " + size + "pt; background-color: " + hex(look.box())
                 + "; padding: " + size / 2 + "; }");
         style.addRule("th { text-align: left; color: " + hex(look.quiet()) + "; }");
-        String line = "border-bottom-width: 1px; border-bottom-style: solid; border-bottom-color: " + hex(look.line()) + "; ";
+        String line =
+                "border-bottom-width: 1px; border-bottom-style: solid; border-bottom-color: " + hex(look.line()) + "; ";
         style.addRule("th, td { " + line + "font-size: " + size + "pt; vertical-align: top; }");
         HTMLDocument document = new HTMLDocument(style);
         document.setAsynchronousLoadPriority(-1);

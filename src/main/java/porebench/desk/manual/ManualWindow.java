@@ -81,8 +81,7 @@ public final class ManualWindow {
     }
 
     private JComponent content() {
-        Action contents = Commands.of(
-                texts.get("contents"), () -> open(new ManualModel.Spot(ManualPage.CONTENTS, "")));
+        Action contents = Commands.of(texts.get("contents"), () -> open(new ManualModel.Spot(ManualPage.CONTENTS, "")));
         JPanel bar = new JPanel(new MigLayout("insets 8 10 8 10, gap 6"));
         bar.add(Commands.button("manual.back", back));
         bar.add(Commands.button("manual.forward", forward));
@@ -106,8 +105,8 @@ public final class ManualWindow {
         left.add(label);
         left.add(words);
         left.add(count);
-        JScrollPane listScroll = new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED,
-                JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        JScrollPane listScroll =
+                new JScrollPane(list, JScrollPane.VERTICAL_SCROLLBAR_AS_NEEDED, JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         left.add(listScroll);
         JScrollPane scroll = new JScrollPane(pane);
         scroll.setBorder(BorderFactory.createEmptyBorder());
@@ -173,12 +172,10 @@ public final class ManualWindow {
     }
 
     private void choose() {
-        Optional.ofNullable(list.getSelectedValue())
-                .filter(found -> !filling)
-                .ifPresent(found -> {
-                    model.open(new ManualModel.Spot(found.page().name(), ""));
-                    showPage(words.getText());
-                });
+        Optional.ofNullable(list.getSelectedValue()).filter(found -> !filling).ifPresent(found -> {
+            model.open(new ManualModel.Spot(found.page().name(), ""));
+            showPage(words.getText());
+        });
     }
 
     private void openFirst() {

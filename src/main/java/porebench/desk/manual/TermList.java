@@ -44,7 +44,9 @@ final class TermList {
                 .sorted(Comparator.comparing(row -> MarkdownText.plain(cell(row, by))))
                 .map(row -> row(Stream.concat(
                                 shown.stream().map(column -> cell(row, column)),
-                                known < 0 ? Stream.empty() : Stream.of(cell(row, known).replaceFirst("[ ,;:(].*", "")))
+                                known < 0
+                                        ? Stream.empty()
+                                        : Stream.of(cell(row, known).replaceFirst("[ ,;:(].*", "")))
                         .toList()))
                 .forEach(table::append);
         return table.append('\n').toString();
@@ -63,7 +65,9 @@ final class TermList {
                 .filter(name -> name.equals(locale.getLanguage() + "-" + locale.getCountry())
                         || name.equals(locale.toLanguageTag()))
                 .findFirst()
-                .or(() -> heading.stream().filter(name -> name.equals(locale.getLanguage())).findFirst())
+                .or(() -> heading.stream()
+                        .filter(name -> name.equals(locale.getLanguage()))
+                        .findFirst())
                 .orElse("en");
     }
 

@@ -65,7 +65,8 @@ final class MixBeside {
 
     /** Returns the lines in which they differ, then what to weigh out for each and what factor each has. */
     List<Line> lines() {
-        List<Line> lines = new ArrayList<>(model.sideBySide(one.value(), other.value()).lines());
+        List<Line> lines =
+                new ArrayList<>(model.sideBySide(one.value(), other.value()).lines());
         add(lines, "beside.fine", mass(one, CorrectionSample::fine), mass(other, CorrectionSample::fine));
         add(lines, "beside.coarse", mass(one, CorrectionSample::coarse), mass(other, CorrectionSample::coarse));
         add(lines, "beside.factor", factor(one), factor(other));
@@ -76,8 +77,7 @@ final class MixBeside {
         lines.add(new Line(model.texts().get(key), left, left, right, false));
     }
 
-    private String mass(
-            Version<MixDesign> mix, Function<CorrectionSample, Mass> part) {
+    private String mass(Version<MixDesign> mix, Function<CorrectionSample, Mass> part) {
         return CorrectionSample.of(mix.value().batch(), BOWL)
                 .value()
                 .map(part)
@@ -97,7 +97,8 @@ final class MixBeside {
                 .filter(row -> row.state().isUsable())
                 .findFirst()
                 .flatMap(RegisterRow::factorPercent);
-        return percent.map(value -> text("beside.percent", model.desk().tools().numbers().show(value)))
+        return percent.map(value ->
+                        text("beside.percent", model.desk().tools().numbers().show(value)))
                 .orElse(text("beside.no-factor"));
     }
 

@@ -232,8 +232,7 @@ final class MixModel extends RecordDraft<MixDesign> {
         begun = true;
         shown = Optional.empty();
         turnTo(nameOf(shown), Optional.empty(), typed(from.value()).with(MixColumns.ID, ""));
-        copied = Optional.of(texts().get(
-                "copy.why", from.value().id().text(), Integer.toString(from.number())));
+        copied = Optional.of(texts().get("copy.why", from.value().id().text(), Integer.toString(from.number())));
     }
 
     @Override

@@ -90,10 +90,7 @@ public final class MixPage implements Screen {
                 || desk.tools()
                         .asker()
                         .confirm(
-                                component(),
-                                texts.get("copy.title"),
-                                texts.get("copy.drops"),
-                                texts.get("copy.go-on"));
+                                component(), texts.get("copy.title"), texts.get("copy.drops"), texts.get("copy.go-on"));
         if (goesOn) {
             model.beginCopy();
             desk.selectNone();

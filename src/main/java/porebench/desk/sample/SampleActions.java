@@ -79,7 +79,9 @@ final class SampleActions {
                         texts.get("labels.save.title"),
                         FileNames.dated(texts.get("labels.file", FileNames.part(id)), labels.day()))
                 .ifPresent(file -> write(
-                        labels, file, texts.get("labels.doing.save", id, file.path().toString())));
+                        labels,
+                        file,
+                        texts.get("labels.doing.save", id, file.path().toString())));
     }
 
     private void print(TrialSheet sheet) {

@@ -369,6 +369,7 @@ final class SampleModel extends DraftModel {
     /** Returns a name for the sheet's file that every file system takes. */
     String sheetFileName() {
         String id = mix.map(version -> version.value().id().text()).orElse("");
-        return FileNames.dated(texts().get("sheet.file", FileNames.part(id)), desk.tools().today());
+        return FileNames.dated(
+                texts().get("sheet.file", FileNames.part(id)), desk.tools().today());
     }
 }

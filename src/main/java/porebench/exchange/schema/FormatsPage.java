@@ -80,9 +80,8 @@ final class FormatsPage {
     private static Section sectionOf(String text) {
         Map<String, Row> columns = new LinkedHashMap<>();
         text.lines().filter(line -> line.startsWith("| `")).forEach(line -> {
-            List<String> cells = Stream.of(line.split("\\|", -1))
-                    .map(FormatsPage::plain)
-                    .toList();
+            List<String> cells =
+                    Stream.of(line.split("\\|", -1)).map(FormatsPage::plain).toList();
             columns.put(cells.get(1), new Row(cells.get(2), cells.get(3), cells.get(4)));
         });
         String first = text.strip().split("\n\n", 2)[0];
@@ -91,6 +90,8 @@ final class FormatsPage {
 
     /** Returns words without what only a page needs: marks of code, and where a link leads. */
     private static String plain(String words) {
-        return words.replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1").replace("`", "").strip();
+        return words.replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1")
+                .replace("`", "")
+                .strip();
     }
 }

@@ -86,12 +86,13 @@ final class SheetSchema {
     /** Where rows are of several kinds, all of them state which record they belong to, and their kind. */
     private boolean isInEveryRow(String heading) {
         return !format.stated().kinds()
-                || format.stated().ofRow().stream().limit(2).anyMatch(column -> column.heading().equals(heading));
+                || format.stated().ofRow().stream()
+                        .limit(2)
+                        .anyMatch(column -> column.heading().equals(heading));
     }
 
     private List<Column<?, ?>> stated() {
-        return Stream.concat(
-                        format.stated().ofRow().stream(), format.stated().ofFirst().stream())
+        return Stream.concat(format.stated().ofRow().stream(), format.stated().ofFirst().stream())
                 .toList();
     }
 

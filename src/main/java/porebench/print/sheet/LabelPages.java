@@ -45,11 +45,7 @@ public final class LabelPages {
             }
             List<SampleLabels.Label> page = all.subList(from, Math.min(all.size(), from + BESIDE * BELOW));
             for (int index = 0; index < page.size(); index++) {
-                draw(
-                        pen,
-                        page.get(index),
-                        MARGIN + index % BESIDE * width,
-                        top + index / BESIDE * height);
+                draw(pen, page.get(index), MARGIN + index % BESIDE * width, top + index / BESIDE * height);
             }
         }
     }
@@ -64,7 +60,12 @@ public final class LabelPages {
                 Integer.toString(label.trial()),
                 Integer.toString(labels.sheet().weighOut().trials()));
         double y = top + INSET;
-        y = line(pen, new TextFit(Weight.BOLD, 11, 6, within, 1), labels.sheet().mix().id().text(), left, y);
+        y = line(
+                pen,
+                new TextFit(Weight.BOLD, 11, 6, within, 1),
+                labels.sheet().mix().id().text(),
+                left,
+                y);
         y = line(pen, new TextFit(Weight.REGULAR, 8, 5.5, within, 2), source(label), left, y);
         y = line(pen, new TextFit(Weight.BOLD, 20, 10, within, 1), mass, left, y);
         y = line(pen, new TextFit(Weight.REGULAR, 9, 6, within, 1), trial, left, y);

@@ -39,8 +39,8 @@ public record CellShape(Kind kind, Optional<NumberRange> range, boolean isBlankR
     public static <V> CellShape of(Column<?, V> column) {
         Listener listener = new Listener(column);
         column.type().read(column, listener);
-        return listener.heard.orElseThrow(
-                () -> new IllegalStateException("column must ask for something, but asks for nothing: " + column.name()));
+        return listener.heard.orElseThrow(() ->
+                new IllegalStateException("column must ask for something, but asks for nothing: " + column.name()));
     }
 
     /** Returns the numbers that this or another one holds; what both say besides is the same. */

@@ -239,9 +239,8 @@ class MandelChartTest {
     /** Of two spreads of one degree of freedom each, k of the larger is above its 5 % value when it is 12.7 times the other. */
     @Test
     void twoLaboratoriesOfTwoResultsAreSaidToTellNextToNothing() {
-        String said =
-                "k shows next to nothing at level dense: of two laboratories with two results each, one whose "
-                        + "spread is ten times the other's is not even a straggler.";
+        String said = "k shows next to nothing at level dense: of two laboratories with two results each, one whose "
+                + "spread is ten times the other's is not even a straggler.";
         assertThat(above(chart(k(LEVELS, false, found(0, 0, 2, 1.4), found(1, 0, 2, 0)))))
                 .containsExactly(said);
         assertThat(above(chart(k(LEVELS, false, found(0, 0, 3, 1.4), found(1, 0, 2, 0)))))

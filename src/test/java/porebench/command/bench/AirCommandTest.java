@@ -131,8 +131,10 @@ class AirCommandTest {
                 .containsOnlyKeys("severity", "field", "code", "message", "file", "line", "column")
                 .containsEntry("severity", "warning")
                 .containsEntry("field", "factor")
-                .containsEntry("message", "The factor -0.1 % is negative, but a factor is 0 or more. Give the "
-                        + "factor of the card, or make new trials.")
+                .containsEntry(
+                        "message",
+                        "The factor -0.1 % is negative, but a factor is 0 or more. Give the "
+                                + "factor of the card, or make new trials.")
                 .containsEntry("file", null)
                 .containsEntry("line", null)
                 .containsEntry("column", null);
@@ -156,8 +158,8 @@ class AirCommandTest {
         Said said = new Terminal(folder).run("air", "--reading", "101", "--factor", "0.3");
         assertThat(said.status()).isEqualTo(1);
         assertThat(said.out()).isEmpty();
-        assertThat(said.err().lines()).containsExactly("error: Reading 101 % must be from 0 to 100 %. Correct "
-                + "the reading.");
+        assertThat(said.err().lines())
+                .containsExactly("error: Reading 101 % must be from 0 to 100 %. Correct " + "the reading.");
     }
 
     @Test

@@ -54,8 +54,7 @@ class FirstReleaseTest {
     }
 
     private static List<String[]> rows(String end) throws IOException {
-        try (BufferedReader reader =
-                new BufferedReader(new InputStreamReader(resource(end), StandardCharsets.UTF_8))) {
+        try (BufferedReader reader = new BufferedReader(new InputStreamReader(resource(end), StandardCharsets.UTF_8))) {
             return reader.lines().skip(1).map(line -> line.split(",", -1)).toList();
         }
     }

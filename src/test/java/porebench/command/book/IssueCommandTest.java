@@ -246,10 +246,9 @@ class IssueCommandTest {
                 "--override-reason",
                 "looked at");
         assertThat(said.out().lines().map(String::strip).toList())
-                .contains(
-                        "Doubt overridden by M. Ash: Meter PM-1 was not fully calibrated by that day: its bowl, "
-                                + "or its dial or column, had not been checked. Calibrate it, then make the trial "
-                                + "again. Reason: looked at");
+                .contains("Doubt overridden by M. Ash: Meter PM-1 was not fully calibrated by that day: its bowl, "
+                        + "or its dial or column, had not been checked. Calibrate it, then make the trial "
+                        + "again. Reason: looked at");
         assertThat(said.out().lines().findFirst().orElseThrow().strip())
                 .isEqualTo("Revision 1: subtract G = 0.4 % air, in force from 2026-08-01, recheck by 2026-12-31, "
                         + "issued by R. Vale");

@@ -96,9 +96,8 @@ class StudyCommandsTest {
     void saysAGaugeStudyInWords() {
         study(published());
         assertThat(new Terminal(folder).run("gauge-study", "--values", "v.csv").out())
-                .startsWith(
-                        "Reading makes up 29 % of the spread, which may be enough, depending on its use: samples "
-                                + "can be sorted into 4 groups.\n")
+                .startsWith("Reading makes up 29 % of the spread, which may be enough, depending on its use: samples "
+                        + "can be sorted into 4 groups.\n")
                 .contains(
                         "Source                df",
                         "Operator with sample: the variance came out below 0, at -0.00867959",
@@ -305,7 +304,8 @@ class StudyCommandsTest {
             assertThat(said.status()).isEqualTo(1);
             assertThat(said.codes()).contains("command.level-outside");
         }
-        assertThat(terminal.run("gauge-study", "--values", "v.csv", "--pooling-level", "0.3").out())
+        assertThat(terminal.run("gauge-study", "--values", "v.csv", "--pooling-level", "0.3")
+                        .out())
                 .contains("0.3");
     }
 }

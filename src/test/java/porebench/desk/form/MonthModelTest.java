@@ -65,7 +65,9 @@ class MonthModelTest {
     void noDayIsMarkedThatNoLaboratoryCanHave() {
         MonthModel last = MonthModel.of(LocalDate.of(2199, 12, 31), Locale.US);
         assertThat(last.plusDays(1).marked()).isEqualTo("2199-12-31");
-        assertThat(MonthModel.of(LocalDate.of(1930, 1, 1), Locale.US).plusMonths(-1).marked())
+        assertThat(MonthModel.of(LocalDate.of(1930, 1, 1), Locale.US)
+                        .plusMonths(-1)
+                        .marked())
                 .isEqualTo("1930-01-01");
     }
 }

@@ -82,8 +82,7 @@ class NumbersTest {
     void offersBothThingsThatAPointMayMean() {
         assertThat(ProblemText.in(Locale.forLanguageTag("es-ES"))
                         .say(numbers("es-ES").fault("mass", "Masa", "1.735")))
-                .isEqualTo(
-                        "Masa: \"1.735\" puede significar dos números. El signo decimal es aquí la coma. "
-                                + "Escribir 1,735 o 1735.");
+                .isEqualTo("Masa: \"1.735\" puede significar dos números. El signo decimal es aquí la coma. "
+                        + "Escribir 1,735 o 1735.");
     }
 }

@@ -48,8 +48,7 @@ final class CutTexts {
         for (Page page : window.pages().all()) {
             EventThread.run(() -> window.turnTo(page));
             EventThread.settle();
-            EventThread.run(() -> of(window.frame().getRootPane())
-                    .forEach(text -> cut.add(page.name() + ": " + text)));
+            EventThread.run(() -> of(window.frame().getRootPane()).forEach(text -> cut.add(page.name() + ": " + text)));
         }
         return cut;
     }
@@ -75,7 +74,12 @@ final class CutTexts {
     private static void look(JComponent component, String text, List<String> cut) {
         boolean isWrapped = component.getClientProperty(BasicHTML.propertyKey) != null;
         int lacking = component.getPreferredSize().width - component.getWidth();
-        if (text != null && !text.isBlank() && !isWrapped && component.isShowing() && component.getWidth() > 0 && lacking > 1) {
+        if (text != null
+                && !text.isBlank()
+                && !isWrapped
+                && component.isShowing()
+                && component.getWidth() > 0
+                && lacking > 1) {
             cut.add(component.getName() + " \"" + text + "\" " + lacking);
         }
     }

@@ -79,19 +79,17 @@ final class ManualPictures {
         try {
             for (List<String> picture : WINDOW) {
                 EventThread.run(() -> window.openMix(new MixId(picture.get(2))));
-                EventThread.run(() ->
-                        window.turnTo(window.pages().named(picture.get(1)).orElseThrow()));
+                EventThread.run(
+                        () -> window.turnTo(window.pages().named(picture.get(1)).orElseThrow()));
                 EventThread.settle();
                 Path file = folder.resolve(picture.get(0) + ".png");
-                texts.put(
-                        picture.get(0),
-                        EventThread.call(() -> {
-                            window.frame().setSize(SIZE);
-                            nameTheBookAlone(window.frame().getRootPane(), books);
-                            window.frame().validate();
-                            Shots.save(window.frame().getRootPane(), file);
-                            return lines(SeenTexts.in(window.frame().getRootPane()));
-                        }));
+                texts.put(picture.get(0), EventThread.call(() -> {
+                    window.frame().setSize(SIZE);
+                    nameTheBookAlone(window.frame().getRootPane(), books);
+                    window.frame().validate();
+                    Shots.save(window.frame().getRootPane(), file);
+                    return lines(SeenTexts.in(window.frame().getRootPane()));
+                }));
                 save(few(ImageIO.read(file.toFile())), file);
             }
         } finally {
@@ -107,15 +105,20 @@ final class ManualPictures {
                     few(new PDFRenderer(document).renderImageWithDPI(0, CARD_DOTS, ImageType.RGB)),
                     folder.resolve("card.png"));
         }
-        texts.put("card", lines(PageText.runs(card).stream().map(PageText.Run::text).toList()));
+        texts.put(
+                "card",
+                lines(PageText.runs(card).stream().map(PageText.Run::text).toList()));
         return texts;
     }
 
     /** The folder is another one on every machine. */
     private static void nameTheBookAlone(Container around, Path books) {
         for (Component each : around.getComponents()) {
-            if (each instanceof JLabel label && label.getText() != null && label.getText().contains(books.toString())) {
-                label.setText(label.getText().replace(books + books.getFileSystem().getSeparator(), ""));
+            if (each instanceof JLabel label
+                    && label.getText() != null
+                    && label.getText().contains(books.toString())) {
+                label.setText(
+                        label.getText().replace(books + books.getFileSystem().getSeparator(), ""));
             } else if (each instanceof Container inner) {
                 nameTheBookAlone(inner, books);
             }
@@ -142,8 +145,8 @@ final class ManualPictures {
         int[] colours = most.stream().limit(256).mapToInt(each -> each).toArray();
         IndexColorModel model =
                 new IndexColorModel(8, colours.length, colours, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
-        BufferedImage few = new BufferedImage(
-                picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
+        BufferedImage few =
+                new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model);
         Map<Integer, Integer> nearest = new TreeMap<>();
         for (int y = 0; y < picture.getHeight(); y++) {
             for (int x = 0; x < picture.getWidth(); x++) {

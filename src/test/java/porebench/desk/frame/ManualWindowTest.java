@@ -106,7 +106,8 @@ class ManualWindowTest {
             ManualModel.Spot spot = ManualDoor.about(page.name());
             assertThat(spot.page()).as(page.name()).isNotEqualTo(ManualPage.CONTENTS);
             assertThat(manual.named(spot.page())).as(spot.toString()).isPresent();
-            assertThat(porebench.desk.manual.ManualAnchors.of(manual.named(spot.page()).orElseThrow()))
+            assertThat(porebench.desk.manual.ManualAnchors.of(
+                            manual.named(spot.page()).orElseThrow()))
                     .as(spot.toString())
                     .contains(spot.anchor());
         });
@@ -123,7 +124,8 @@ class ManualWindowTest {
         int found = EventThread.call(() -> list.getModel().getSize());
         assertThat(found).isPositive();
         EventThread.run(() -> list.setSelectedIndex(0));
-        assertThat(EventThread.comes(() -> words(manual).toLowerCase(Locale.ROOT).contains("inundate")))
+        assertThat(EventThread.comes(
+                        () -> words(manual).toLowerCase(Locale.ROOT).contains("inundate")))
                 .isTrue();
         JEditorPane pane = Named.in(manual, JEditorPane.class, "manual.page");
         assertThat(EventThread.comes(() -> pane.getHighlighter().getHighlights().length > 0))
@@ -131,12 +133,15 @@ class ManualWindowTest {
                 .isTrue();
         EventThread.run(() -> words.setText(""));
         assertThat(EventThread.call(() -> list.getModel().getSize())).isGreaterThan(found);
-        EventThread.run(() -> Named.in(manual, AbstractButton.class, "manual.back").doClick());
+        EventThread.run(
+                () -> Named.in(manual, AbstractButton.class, "manual.back").doClick());
         assertReads(manual, "Manual of Porebench");
-        EventThread.run(() -> Named.in(manual, AbstractButton.class, "manual.forward").doClick());
+        EventThread.run(
+                () -> Named.in(manual, AbstractButton.class, "manual.forward").doClick());
         assertThat(EventThread.comes(() -> !words(manual).contains("Manual of Porebench")))
                 .isTrue();
-        EventThread.run(() -> Named.in(manual, AbstractButton.class, "manual.contents").doClick());
+        EventThread.run(
+                () -> Named.in(manual, AbstractButton.class, "manual.contents").doClick());
         assertReads(manual, "Manual of Porebench");
         EventThread.run(() -> window.pages().all().forEach(Page::dropDraft));
         EventThread.run(window::close);

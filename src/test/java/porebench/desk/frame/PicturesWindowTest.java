@@ -32,7 +32,8 @@ class PicturesWindowTest {
             Path file = ManualPictures.FOLDER.resolve(picture.getKey() + ".png");
             assertThat(file).isRegularFile();
             assertThat(Files.size(file)).as(file.toString()).isLessThan(ManualPictures.MOST_BYTES);
-            assertThat(Files.readString(ManualPictures.FOLDER.resolve(picture.getKey() + ".txt"), StandardCharsets.UTF_8))
+            assertThat(Files.readString(
+                            ManualPictures.FOLDER.resolve(picture.getKey() + ".txt"), StandardCharsets.UTF_8))
                     .as("%s is out of date: make the pictures anew (mvn -Ppictures process-test-classes)", file)
                     .isEqualTo(picture.getValue());
         }
@@ -42,7 +43,8 @@ class PicturesWindowTest {
     void everyPictureThatAPageShowsIsThere() throws IOException {
         Set<String> shown = new HashSet<>();
         try (Stream<Path> pages = Stream.concat(Stream.of(Path.of("README.md")), Files.walk(Path.of("docs/manual")))) {
-            for (Path page : pages.filter(each -> each.toString().endsWith(".md")).toList()) {
+            for (Path page :
+                    pages.filter(each -> each.toString().endsWith(".md")).toList()) {
                 Matcher found = PICTURE.matcher(Files.readString(page, StandardCharsets.UTF_8));
                 while (found.find()) {
                     Path folderOfPage = page.toAbsolutePath().getParent();

@@ -293,8 +293,8 @@ class ReplacingWindowTest {
                 .isTrue();
         assertThat(EventThread.call(() -> Named.in(window.content(), JTextComponent.class, "noBook.why")
                         .getText()))
-                .isEqualTo("demo.porebench is not a Porebench lab book. It was left untouched. Choose another "
-                        + "file.");
+                .isEqualTo(
+                        "demo.porebench is not a Porebench lab book. It was left untouched. Choose another " + "file.");
         new Keys().strike(KeyEvent.VK_SPACE);
         assertThat(started.comesOpen()).isTrue();
         assertThat(EventThread.comes(() -> !asker.told.isEmpty())).isTrue();

@@ -142,9 +142,9 @@ class SourceActsWindowTest {
         type("absorption", "0.7");
         choose(2, "corrected");
         type("reason", "SLIP");
-        assertThat(EventThread.comes(
-                        () -> field("source.touch").getText().equals("A correction of a typing mistake changes "
-                                + "no factor.")))
+        assertThat(EventThread.comes(() -> field("source.touch")
+                        .getText()
+                        .equals("A correction of a typing mistake changes " + "no factor.")))
                 .isTrue();
         save();
         assertThat(EventThread.comes(() -> kept().size() == 3)).isTrue();

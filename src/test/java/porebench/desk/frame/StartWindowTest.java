@@ -142,8 +142,8 @@ class StartWindowTest {
     void aFileThatIsNoLabBookIsNamedAndLeftAsItIs() throws Exception {
         Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear laboratory");
         startInVain(letter);
-        assertThat(text("noBook.why")).isEqualTo("letter.txt is not a Porebench lab book. It was left untouched. "
-                + "Choose another file.");
+        assertThat(text("noBook.why"))
+                .isEqualTo("letter.txt is not a Porebench lab book. It was left untouched. " + "Choose another file.");
         assertThat(text("noBook.safe")).contains("no file was changed");
         assertThat(named(JTextComponent.class, "noBook.log").isVisible()).isFalse();
         assertThat(letter).hasContent("Dear laboratory");

@@ -56,7 +56,8 @@ class TypedMarksWindowTest {
         assertThat(before).doesNotContain("not saved");
         Page mix = EventThread.call(() -> window.pages().named("mix").orElseThrow());
         EventThread.run(() -> window.turnTo(mix));
-        EventThread.run(() -> Named.in(mix.component(), JTextField.class, "title").setText("typed"));
+        EventThread.run(
+                () -> Named.in(mix.component(), JTextField.class, "title").setText("typed"));
         assertThat(EventThread.comes(() -> window.frame().getTitle().equals(before + " · not saved: Mix design")))
                 .as(title())
                 .isTrue();
@@ -74,7 +75,8 @@ class TypedMarksWindowTest {
     void aRegisterIsMarkedInTheRail() throws Exception {
         Page sources = EventThread.call(() -> window.pages().named("sources").orElseThrow());
         EventThread.run(() -> window.turnTo(sources));
-        EventThread.run(() -> Named.in(sources.component(), JTextField.class, "ledge").setText("bench 9"));
+        EventThread.run(
+                () -> Named.in(sources.component(), JTextField.class, "ledge").setText("bench 9"));
         assertThat(EventThread.comes(() -> window.frame().getTitle().endsWith("not saved: Sources")))
                 .as(title())
                 .isTrue();

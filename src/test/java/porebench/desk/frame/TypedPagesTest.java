@@ -16,7 +16,8 @@ class TypedPagesTest {
     private final Unsaved unsaved = new MixDesk(Locale.ENGLISH).desk.unsaved();
 
     private Set<String> of(String mix) {
-        return TypedPages.of(unsaved, Optional.of(mix).filter(id -> !id.isEmpty()).map(MixId::new));
+        return TypedPages.of(
+                unsaved, Optional.of(mix).filter(id -> !id.isEmpty()).map(MixId::new));
     }
 
     @ParameterizedTest

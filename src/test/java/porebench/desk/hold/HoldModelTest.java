@@ -33,9 +33,8 @@ class HoldModelTest {
     void withoutADensityItSaysWhatIsWanted() {
         HoldModel model = new HoldModel(desk(Locale.ENGLISH).desk);
         assertThat(model.sentence())
-                .isEqualTo(
-                        "No field reading since 2026-03-09 00:00 has a density. Once crews write the density "
-                                + "down with the gauge reading, this says whether G still holds.");
+                .isEqualTo("No field reading since 2026-03-09 00:00 has a density. Once crews write the density "
+                        + "down with the gauge reading, this says whether G still holds.");
         assertThat(model.plot()).isEmpty();
         assertThat(model.reasons()).isEmpty();
         assertThat(model.notes()).isEmpty();

@@ -55,7 +55,9 @@ class ManualModelTest {
     @Test
     void whatIsNoPageIsPassedOver() {
         assertThat(model.open(top("no-such-page"))).isFalse();
-        assertThat(model.open(top(ManualPage.CONTENTS))).as("it is on view already").isFalse();
+        assertThat(model.open(top(ManualPage.CONTENTS)))
+                .as("it is on view already")
+                .isFalse();
         assertThat(model.follow("https://example.org/a.md")).isFalse();
         assertThat(model.follow("../formats.md")).isFalse();
         assertThat(model.follow("picture.png")).isFalse();
@@ -71,7 +73,9 @@ class ManualModelTest {
 
     @Test
     void itFindsPagesByAllWordsWhateverTheirLettersAndTitlesFirst() {
-        assertThat(model.find("WITHDRAW inundate")).extracting(found -> found.page().name()).contains("weigh-out");
+        assertThat(model.find("WITHDRAW inundate"))
+                .extracting(found -> found.page().name())
+                .contains("weigh-out");
         assertThat(model.find("install").get(0).page().name()).isEqualTo("install");
         assertThat(model.find("calibration").get(0).page().name())
                 .as("first-factor has the word too, but not in its title")
@@ -154,7 +158,8 @@ class ManualModelTest {
                 .contains("<a name=\"twice-then-1\"></a>")
                 .contains("cellspacing=\"0\"", "1 &lt; 2", "width=\"500\"");
         assertThat(ManualHtml.of(page, "", 500)).doesNotContain("class=\"note\"");
-        ManualPage translated = ManualPage.of("x", "# Una\n\n## Dos\n\n## Tres\n\n## Cuatro\n", true).linkedAs(page);
+        ManualPage translated = ManualPage.of("x", "# Una\n\n## Dos\n\n## Tres\n\n## Cuatro\n", true)
+                .linkedAs(page);
         assertThat(ManualHtml.of(translated, "", 500))
                 .contains("<a name=\"dos\"></a><a name=\"twice-then\"></a>Dos")
                 .contains("<a name=\"tres\"></a><a name=\"twice-then-1\"></a>Tres")

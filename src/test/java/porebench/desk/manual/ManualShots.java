@@ -26,11 +26,7 @@ final class ManualShots {
         EventThread.run(theme::apply);
         ManualModel model = new ManualModel(Manual.read(locale));
         ManualWindow window = EventThread.call(() -> new ManualWindow(
-                model,
-                Texts.of("porebench.desk.manual.manual", locale),
-                Tasks.direct(),
-                List.of(),
-                new Frame()));
+                model, Texts.of("porebench.desk.manual.manual", locale), Tasks.direct(), List.of(), new Frame()));
         for (int index = 3; index < arguments.length; index++) {
             String[] spot = arguments[index].split("#", 2);
             ManualModel.Spot place = new ManualModel.Spot(spot[0], spot.length > 1 ? spot[1] : "");

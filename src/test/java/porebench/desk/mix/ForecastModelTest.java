@@ -164,9 +164,8 @@ class ForecastModelTest {
         assertThat(effects.shown()).isEqualTo(DraftEffects.Shown.NOTHING);
         mix.constituents().type(0, MixColumns.MASS, "720");
         assertThat(effects.shown().words())
-                .isEqualTo(
-                        "If you save this, the factor 0.40 % (revision 1) no longer holds for the mix, and a new "
-                                + "test is needed. No card of it left the laboratory.");
+                .isEqualTo("If you save this, the factor 0.40 % (revision 1) no longer holds for the mix, and a new "
+                        + "test is needed. No card of it left the laboratory.");
         // 700 of 1750 kg is 40 %, 720 of 1770 kg is 40.7 %.
         assertThat(effects.shown().why())
                 .extracting(Problem::values)
@@ -191,9 +190,8 @@ class ForecastModelTest {
         mix.constituents().type(0, MixColumns.SOURCE, "S-3");
         DraftEffects.Shown shown = new DraftEffects(mix).shown();
         assertThat(shown.words())
-                .endsWith(
-                        "Of its cards, 1 are out and 1 were saved as files. They are with: nobody named "
-                                + "(T-2/r1/1).");
+                .endsWith("Of its cards, 1 are out and 1 were saved as files. They are with: nobody named "
+                        + "(T-2/r1/1).");
         assertThat(shown.why()).extracting(Problem::code).containsExactly("draft.source-out", "draft.source-in");
         assertThat(mixDesk.book.latest(MixDesign.class, "T-2").orElseThrow().number())
                 .isEqualTo(1);
@@ -209,9 +207,8 @@ class ForecastModelTest {
         mix.type(MixColumns.REMARKS, "for the bridge");
         DraftEffects.Shown shown = new DraftEffects(mix).shown();
         assertThat(shown.words())
-                .isEqualTo(
-                        "If you save this, the factor 0.40 % (revision 1) still holds for the mix: no rule asks "
-                                + "for a new test.");
+                .isEqualTo("If you save this, the factor 0.40 % (revision 1) still holds for the mix: no rule asks "
+                        + "for a new test.");
         assertThat(shown.why()).isEmpty();
     }
 

@@ -63,8 +63,7 @@ class MixCopyTest {
         model.beginCopy();
         model.type(MixColumns.ID, "M-9");
         Refused.by(out -> model.save(model.copied().orElseThrow(), out));
-        Version<MixDesign> copy =
-                mixDesk.book.latest(MixDesign.class, "M-9").orElseThrow();
+        Version<MixDesign> copy = mixDesk.book.latest(MixDesign.class, "M-9").orElseThrow();
         assertThat(copy.stamp().why()).isEqualTo("Copied from M-1, version 1");
         assertThat(copy.stamp().who()).isEqualTo("R. Vale");
         assertThat(copy.number()).isEqualTo(1);
@@ -133,11 +132,10 @@ class MixCopyTest {
                 Samples.constituent("Sand", Role.FINE, "S-1", "730"),
                 Samples.constituent("Stone", Role.COARSE, "S-2", "1020")));
         assertThat(line(both, "Fine aggregate to weigh out, bowl of 7 L"))
-                .contains(new Line(
-                        "Fine aggregate to weigh out, bowl of 7 L", "4900 g", "4900 g", "5110 g", false));
+                .contains(new Line("Fine aggregate to weigh out, bowl of 7 L", "4900 g", "4900 g", "5110 g", false));
         assertThat(line(both, "Coarse aggregate to weigh out, bowl of 7 L"))
-                .hasValueSatisfying(line -> assertThat(List.of(line.theirs(), line.yours()))
-                        .containsExactly("7350 g", "7140 g"));
+                .hasValueSatisfying(
+                        line -> assertThat(List.of(line.theirs(), line.yours())).containsExactly("7350 g", "7140 g"));
         assertThat(both.lines()).extracting(Line::name).anyMatch(name -> name.contains("Sand"));
         assertThat(both.meaning().get(0)).startsWith("Sample: the aggregates differ");
         // 700 of 1750 are 40.0 %, 730 are 41.7 %.
@@ -153,8 +151,8 @@ class MixCopyTest {
                         "Factor: alike within the profile's tolerance. The factor of one holds for the other "
                                 + "only where a group says so (page Groups).");
         assertThat(line(both, "Factor that may be used"))
-                .hasValueSatisfying(line -> assertThat(List.of(line.theirs(), line.yours()))
-                        .containsExactly("none", "none"));
+                .hasValueSatisfying(
+                        line -> assertThat(List.of(line.theirs(), line.yours())).containsExactly("none", "none"));
         assertThat(both.lines()).noneMatch(line -> line.name().contains("Sand"));
     }
 

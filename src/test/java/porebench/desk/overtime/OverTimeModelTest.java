@@ -41,8 +41,7 @@ class OverTimeModelTest {
         OverTimeModel model = made.model();
         assertThat(model.verdict())
                 .isEqualTo("Nothing to chart here: no trial counts, or no determination has two that do.");
-        assertThat(model.remarks())
-                .containsExactly("Not counted: 1 trial struck, none void by the readings.");
+        assertThat(model.remarks()).containsExactly("Not counted: 1 trial struck, none void by the readings.");
     }
 
     @Test

@@ -46,17 +46,15 @@ class TrendHandTest {
     @Test
     void saysThatNoDriftCanBeTold() {
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.4, 0.5).trend())
-                .hasValue(
-                        "No drift is seen in the scatter: a straight line through the 6 determinations of the "
-                                + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval "
-                                + "-1.11 to 1.73 %).");
+                .hasValue("No drift is seen in the scatter: a straight line through the 6 determinations of the "
+                        + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.31 % a year (95 % interval "
+                        + "-1.11 to 1.73 %).");
     }
 
     @Test
     void saysWhenADriftCannotBeTold() {
-        String tooFew =
-                "Whether the factor drifts is not known yet: that takes 6 determinations of one phase over 28 "
-                        + "days.";
+        String tooFew = "Whether the factor drifts is not known yet: that takes 6 determinations of one phase over 28 "
+                + "days.";
         assertThat(everyTenDays(0.4, 0.5, 0.4, 0.5, 0.6).trend()).hasValue(tooFew);
         assertThat(new OverTimeDesk().model().trend()).isEmpty();
         OverTimeDesk quick = new OverTimeDesk();
@@ -76,10 +74,9 @@ class TrendHandTest {
     @Test
     void aChangeOfNoMoreThanOneDivisionIsNoDrift() {
         assertThat(everyTenDays(0.40, 0.42, 0.44, 0.46, 0.48, 0.50).trend())
-                .hasValue(
-                        "No drift is seen on this scale: a straight line through the 6 determinations of the "
-                                + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.10 %, no more than one "
-                                + "division of 0.10 %.");
+                .hasValue("No drift is seen on this scale: a straight line through the 6 determinations of the "
+                        + "newest phase, 2026-01-05 to 2026-02-24, changes by 0.10 %, no more than one "
+                        + "division of 0.10 %.");
     }
 
     /** Trials of three determinations are no six points, however they are charted. */

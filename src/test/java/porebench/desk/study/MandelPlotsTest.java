@@ -92,7 +92,8 @@ class MandelPlotsTest {
         StudyModel coarse = opened(Layout.LABORATORIES, equal + "B,1,0.6\nC,1,0.5\nC,1,0.5\n");
         assertThat(shown(coarse).k().orElseThrow().values())
                 .allSatisfy(value -> assertThat(value.found()).isEmpty())
-                .allSatisfy(value -> assertThat(value.whyNot()).startsWith("The results differ by only a few divisions"));
+                .allSatisfy(
+                        value -> assertThat(value.whyNot()).startsWith("The results differ by only a few divisions"));
     }
 
     /** Two values of k: 5 % of 2 is 0.1. */

@@ -191,8 +191,7 @@ class DecimalKeyWindowTest {
     void aRefusedQuantitySaysWhichHalfIsWrong() throws Exception {
         open("en");
         type("waterTemperature", KeyEvent.VK_NUMPAD2, KeyEvent.VK_NUMPAD2, KeyEvent.VK_SPACE, KeyEvent.VK_K);
-        assertThat(EventThread.comes(() -> said("waterTemperature.message")
-                        .contains("\"k\" is not one of its units")))
+        assertThat(EventThread.comes(() -> said("waterTemperature.message").contains("\"k\" is not one of its units")))
                 .as(said("waterTemperature.message"))
                 .isTrue();
         type("soak", KeyEvent.VK_NUMPAD1, KeyEvent.VK_DECIMAL, KeyEvent.VK_DECIMAL, KeyEvent.VK_NUMPAD5);
@@ -226,9 +225,8 @@ class DecimalKeyWindowTest {
                 KeyEvent.VK_F,
                 KeyEvent.VK_ENTER);
         comes("waterTemperature", "824");
-        assertThat(EventThread.comes(() ->
-                        said("waterTemperature.message").equals("Water temperature: 824 must be from -4 to 212. "
-                                + "Correct it.")))
+        assertThat(EventThread.comes(() -> said("waterTemperature.message")
+                        .equals("Water temperature: 824 must be from -4 to 212. " + "Correct it.")))
                 .as(said("waterTemperature.message"))
                 .isTrue();
     }

@@ -178,8 +178,7 @@ class QuestionsTest {
     void oneDivisionIsNoDistance() {
         Finding wrong = question(model("6.4", "6.4", "6.4", "6.5"), "wrong");
         assertThat(wrong.answer())
-                .isEqualTo(
-                        "Not tested: the trials differ by no more than one division of the scale (0.10 %).");
+                .isEqualTo("Not tested: the trials differ by no more than one division of the scale (0.10 %).");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.tests())
                 .containsExactly(
@@ -202,9 +201,8 @@ class QuestionsTest {
     void nothingSaysThatOneIsWrong() {
         Finding wrong = question(model("6.2", "6.4", "6.4", "6.6"), "wrong");
         assertThat(wrong.answer())
-                .isEqualTo(
-                        "Nothing shows it: none lies farther out than chance explains (tests made: 2, together p "
-                                + "> 0.999).");
+                .isEqualTo("Nothing shows it: none lies farther out than chance explains (tests made: 2, together p "
+                        + "> 0.999).");
         assertThat(wrong.reasons()).isEmpty();
     }
 
@@ -240,9 +238,8 @@ class QuestionsTest {
         VariabilityModel model = model("6.40", "6.42", "6.47", "6.45", "6.41", "6.62");
         Finding wrong = question(model, "wrong");
         assertThat(wrong.answer())
-                .isEqualTo(
-                        "Hardly: T6 lies far out, but one good determination in twenty looks like this (tests "
-                                + "made: 2, together p = 0.048). Check it again, and go on.");
+                .isEqualTo("Hardly: T6 lies far out, but one good determination in twenty looks like this (tests "
+                        + "made: 2, together p = 0.048). Check it again, and go on.");
         assertThat(wrong.isAlarm()).isFalse();
         assertThat(wrong.reasons()).containsExactly("T6 gave 0.62 %, which is 0.16 % from the mean.");
         assertThat(model.verdict().kind()).isEqualTo(Verdict.Kind.AGREE);

@@ -60,8 +60,8 @@ class VariabilityWindowTest {
 
     @Test
     void theSentenceThenTheChartThenTheUncertaintyToQuoteStandOnTheFirstScreen() throws Exception {
-        assertThat(EventThread.comes(
-                        () -> ((JTextComponent) named("quoted")).getText().startsWith("Uncertainty to report with G =")))
+        assertThat(EventThread.comes(() ->
+                        ((JTextComponent) named("quoted")).getText().startsWith("Uncertainty to report with G =")))
                 .isTrue();
         EventThread.settle();
         List<String> order = List.of("verdict", "plot.by-trial", "quoted");

@@ -95,10 +95,9 @@ class MixHoldTest {
         assertThat(remark.shift().low()).isCloseTo(4.2290258, within(1e-5));
         assertThat(remark.since()).isEqualTo(PairsBench.FIRST.plusDays(8));
         assertThat(ProblemText.in(Locale.ENGLISH, ZoneOffset.UTC).say(remark.asProblem()))
-                .isEqualTo(
-                        "Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % "
-                                + "interval 4.23 to 6.77) since 2026-03-17, by 14 pairs. G, a density or a mass of "
-                                + "the mix may have changed. Test again.");
+                .isEqualTo("Recheck G: air by the meter less air by density has changed by 5.50 % air (95 % "
+                        + "interval 4.23 to 6.77) since 2026-03-17, by 14 pairs. G, a density or a mass of "
+                        + "the mix may have changed. Test again.");
     }
 
     @Test

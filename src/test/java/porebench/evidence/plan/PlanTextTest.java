@@ -44,8 +44,7 @@ class PlanTextTest {
         assertThat(PlanText.in(Locale.forLanguageTag("es")).say(risk))
                 .isEqualTo(
                         "Probablemente 1,8 de 80 cargas por semana mal juzgadas: error 0,12 % de aire, lo que difieren aquí las determinaciones.");
-        assertThat(PlanText.in(Locale.forLanguageTag("es")).say(Need.NO_MORE))
-                .isEqualTo("ya no necesita ensayo");
+        assertThat(PlanText.in(Locale.forLanguageTag("es")).say(Need.NO_MORE)).isEqualTo("ya no necesita ensayo");
     }
 
     /** 0.0001 x 80 = 0.008 is said to be less than 0.01; 0.000125 x 80 = 0.01 is not. */

@@ -97,10 +97,10 @@ class SchemaWordsTest {
     /** Two columns under one heading hold what either holds, and are needed where both are. */
     @Test
     void columnsOfOneHeadingShareItsField() {
-        Column<String, BigDecimal> low = Column.needed(
-                "how", CellType.number(NumberRange.of("-1", "2")), text -> BigDecimal.ONE);
-        Column<String, BigDecimal> high = Column.any(
-                "how", CellType.number(NumberRange.of("0", "5")), text -> Optional.of(BigDecimal.ONE));
+        Column<String, BigDecimal> low =
+                Column.needed("how", CellType.number(NumberRange.of("-1", "2")), text -> BigDecimal.ONE);
+        Column<String, BigDecimal> high =
+                Column.any("how", CellType.number(NumberRange.of("0", "5")), text -> Optional.of(BigDecimal.ONE));
         assertThat(schema(List.of("how"), low, high).toString())
                 .contains("minimum=-1, maximum=5")
                 .contains("description=how much,")
@@ -129,7 +129,9 @@ class SchemaWordsTest {
                 new Format.Stated(List.of(mass), List.of(), false),
                 new Headings(List.of("how", "kept", "shared"), List.of()),
                 List.of());
-        String schema = new SheetSchema(few, FormatsPage.of(page).section("a.csv")).of(few.columns()).toString();
+        String schema = new SheetSchema(few, FormatsPage.of(page).section("a.csv"))
+                .of(few.columns())
+                .toString();
         assertThat(schema)
                 .contains("name=shared, type=string, description=its unit, constraints={required=true, enum=")
                 .contains("Cell: needed, constraints={enum=");

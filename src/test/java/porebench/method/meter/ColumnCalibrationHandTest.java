@@ -128,8 +128,8 @@ class ColumnCalibrationHandTest {
         assertThat(Said.text(wrong.problems().get(0)))
                 .isEqualTo("The water of the calibration vessel, 6982 g, must be less than that of the bowl, 352 "
                         + "g. Check the masses and their units.");
-        assertThat(Said.text(wrong.problems().get(3))).isEqualTo("Elevation 5001 m must be from -500 to 5000 m. "
-                + "Correct the elevation or its unit.");
+        assertThat(Said.text(wrong.problems().get(3)))
+                .isEqualTo("Elevation 5001 m must be from -500 to 5000 m. " + "Correct the elevation or its unit.");
     }
 
     @Test

@@ -100,8 +100,8 @@ class DialProblemsTest {
     void asksForWaterBetween0And40Degrees(String celsius) {
         Problem problem = only(vessels(grams("350.0"), Fills.number(celsius)));
         assertThat(problem.field()).isEqualTo("waterTemperature");
-        assertThat(Said.text(problem)).isEqualTo("Water temperature " + celsius
-                + " C must be from 0 to 40 C. Correct the temperature.");
+        assertThat(Said.text(problem))
+                .isEqualTo("Water temperature " + celsius + " C must be from 0 to 40 C. Correct the temperature.");
     }
 
     @Test

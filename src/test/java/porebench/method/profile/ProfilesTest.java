@@ -199,8 +199,8 @@ class ProfilesTest {
         assertThat(Said.codes(problems))
                 .containsExactly("profile.out-of-range", "profile.not-a-choice", "profile.figure-missing");
         assertThat(problems.stream().map(Problem::field)).containsExactly("air-step", "air-ties", "scale-top");
-        assertThat(Said.text(problems.get(2))).isEqualTo("The profile does not state scale-top. Add the figure "
-                + "to the profile.");
+        assertThat(Said.text(problems.get(2)))
+                .isEqualTo("The profile does not state scale-top. Add the figure " + "to the profile.");
         assertThat(Profile.check(Profiles.standard().figures())).isEmpty();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Profile("x", "X", "", Optional.empty(), figures))
@@ -265,8 +265,9 @@ class ProfilesTest {
         for (Profile profile : Profiles.named()) {
             Pattern owns = Pattern.compile(own.get(profile.id()));
             profile.figures().forEach((name, figure) -> {
-                boolean isOfOthers = Pattern.compile(others).matcher(figure.clause()).find()
-                        && !owns.matcher(figure.clause()).find();
+                boolean isOfOthers =
+                        Pattern.compile(others).matcher(figure.clause()).find()
+                                && !owns.matcher(figure.clause()).find();
                 boolean isOfAnAgency = figure.clause().contains("Kansas")
                         || figure.clause().contains("Iowa")
                         || figure.clause().contains("tate checklist");
@@ -277,7 +278,8 @@ class ProfilesTest {
                 }
             });
         }
-        assertThat(Profiles.find("en-12350-7").orElseThrow()
+        assertThat(Profiles.find("en-12350-7")
+                        .orElseThrow()
                         .figure(FigureName.ADVISE_VOLUMETRIC_FROM)
                         .clause())
                 .startsWith("Laboratory's choice, after Kansas KT-18");

@@ -54,9 +54,8 @@ class StopTextTest {
                         "Enough: the 95 % interval of the mean reaches 0.038 % to either side, no more than the 0.050 %"
                                 + " wanted.");
         assertThat(TEXT.reasons(stop).get(0))
-                .isEqualTo(
-                        "Based on a standard deviation of 0.030 %: this mix's own scatter, weighted with that of "
-                                + "the laboratory's other mixes on this type of meter (degrees of freedom: 10.0).");
+                .isEqualTo("Based on a standard deviation of 0.030 %: this mix's own scatter, weighted with that of "
+                        + "the laboratory's other mixes on this type of meter (degrees of freedom: 10.0).");
     }
 
     @Test
@@ -105,10 +104,9 @@ class StopTextTest {
     void saysThatMoreWouldNotDo() {
         StopRule stop = of(OURS, ScatterElsewhere.NONE, 0.1, 0.4, 0.7);
         assertThat(TEXT.say(stop))
-                .isEqualTo(
-                        "More trials alone are not enough: the 95 % interval of the mean reaches 0.745 % to "
-                                + "either side, and even 30 trials would not bring it to the 0.050 % wanted. Find "
-                                + "out why these scatter so much, or ask for less in the laboratory's profile.");
+                .isEqualTo("More trials alone are not enough: the 95 % interval of the mean reaches 0.745 % to "
+                        + "either side, and even 30 trials would not bring it to the 0.050 % wanted. Find "
+                        + "out why these scatter so much, or ask for less in the laboratory's profile.");
         assertThat(TEXT.clause(stop))
                 .isEqualTo("they scatter too much for more trials alone to make the interval as narrow as wanted");
     }
@@ -117,10 +115,9 @@ class StopTextTest {
     void saysWhoseScatterIsReckonedWith() {
         assertThat(TEXT.reasons(of(OURS, ScatterElsewhere.NONE, 0.3, 0.4, 0.4, 0.5))
                         .get(0))
-                .isEqualTo(
-                        "Based on the scatter of this mix's trials alone, a standard deviation of 0.082 % "
-                                + "(degrees of freedom: 3.0): fewer than 3 other mixes show theirs on this type of "
-                                + "meter.");
+                .isEqualTo("Based on the scatter of this mix's trials alone, a standard deviation of 0.082 % "
+                        + "(degrees of freedom: 3.0): fewer than 3 other mixes show theirs on this type of "
+                        + "meter.");
         assertThat(TEXT.reasons(of(OURS, laboratory(0.05), 0.2, 0.5)).get(0))
                 .isEqualTo("Based on the scatter of this mix's trials, a standard deviation of 0.212 % (degrees "
                         + "of freedom: 9.0): it is wider than that of the laboratory's other mixes.");

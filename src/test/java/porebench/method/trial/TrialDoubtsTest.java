@@ -337,8 +337,8 @@ class TrialDoubtsTest {
         Problem problem = Said.one(
                 problems(TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "-0.1"), Expected.UNKNOWN),
                 "trial.reading-impossible");
-        assertThat(Said.text(problem)).isEqualTo("The gauge reading of -0.1 % must be from 0 to 100 %. Correct "
-                + "it.");
+        assertThat(Said.text(problem))
+                .isEqualTo("The gauge reading of -0.1 % must be from 0 to 100 %. Correct " + "it.");
         assertThat(problem.field()).isEqualTo("gauge");
         assertThat(TrialFactor.of(
                                 TrialReadings.typeB("5", Withdrawal.Unit.PERCENT, "100.1"),

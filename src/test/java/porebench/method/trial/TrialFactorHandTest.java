@@ -76,8 +76,7 @@ class TrialFactorHandTest {
     @Test
     void neverKnowsAFactorWithoutItsReadings() {
         Readings bare = TrialReadings.blank(MeterType.B);
-        String end = " is missing: the factor of this trial cannot be computed."
-                + " Type it, or mark the trial void.";
+        String end = " is missing: the factor of this trial cannot be computed." + " Type it, or mark the trial void.";
         assertThat(Said.codes(factor(bare).problems()))
                 .containsExactly("trial.reading-missing", "trial.reading-missing");
         assertThat(factor(bare).problems().stream().map(Said::text))
@@ -149,8 +148,11 @@ class TrialFactorHandTest {
     void refusesABowlThatIsNotGreaterThanZero() {
         Readings readings = TrialReadings.withBowl(
                 TrialReadings.typeB("350", Withdrawal.Unit.MILLILITRE, "5.4"), Typed.of("0.0", VolumeUnit.LITRE));
-        refuses(readings, "bowl", "trial.bowl-not-positive", "Bowl volume 0.0 L must be greater than 0. Correct "
-                + "the volume.");
+        refuses(
+                readings,
+                "bowl",
+                "trial.bowl-not-positive",
+                "Bowl volume 0.0 L must be greater than 0. Correct " + "the volume.");
         assertThat(factor(readings).factorPercent()).isEmpty();
         assertThat(factor(readings).withdrawnPercent()).isEmpty();
     }

@@ -114,7 +114,8 @@ class CalibrationPagesTest {
                 .contains("meter-calibration.csv");
         assertThat(MeterCalibration.Reason.values())
                 .allSatisfy(reason -> assertThat(text).contains(reason.symbol()));
-        List<String> dial = List.of("Water withdrawn so far", "Hand moved in 90 s, marks", "within 0.1 %", "0.5 of a mark");
+        List<String> dial =
+                List.of("Water withdrawn so far", "Hand moved in 90 s, marks", "within 0.1 %", "0.5 of a mark");
         List<String> column = List.of("w, water of the vessel", "P, working pressure", "D at most 0.1 %", "183 m");
         assertThat(text).contains(type == MeterType.B ? dial : column);
         assertThat(text).doesNotContain(type == MeterType.B ? "P, working pressure" : "Water withdrawn so far");

@@ -92,7 +92,10 @@ class PhoneFileTest {
                     .isEqualTo(places(english.getString(key)));
             // One file for each language, and no text that is English still; two words are the same in French,
             // and the cautions are taken in by name.
-            if (!language.equals("en") && english.getString(key).matches(".*[a-z]{4}.*") && !key.equals("density") && !key.equals("rules")) {
+            if (!language.equals("en")
+                    && english.getString(key).matches(".*[a-z]{4}.*")
+                    && !key.equals("density")
+                    && !key.equals("rules")) {
                 assertThat(bundle.getString(key)).as(language + " " + key).isNotEqualTo(english.getString(key));
             }
         }));

@@ -25,8 +25,11 @@ class FieldListTest {
                 .contains("Readings of all mixes.", "without a guard band")
                 .contains("2026-11-20 07:15", "HG-101", "B-2", "2310 kg/m3", "within the limits", "0.25")
                 .contains("not corrected", "The factor of HG-103 had lapsed.")
-                .contains("struck", "the clamp leaked", "Remarks: at the pump", "Saved because: the phone was an "
-                        + "hour")
+                .contains(
+                        "struck",
+                        "the clamp leaked",
+                        "Remarks: at the pump",
+                        "Saved because: the phone was an " + "hour")
                 .contains("As of 2026-11-28 14:30", "3f2a-91c0-77de-0b1c");
     }
 

@@ -45,7 +45,8 @@ class LabelPagesTest {
     }
 
     private static int pages(int trials) {
-        return PageText.runs(Presses.pdf(new SampleLabels(Sheets.usual(trials), DAY), Paper.A4, Locale.ENGLISH)).stream()
+        return PageText.runs(Presses.pdf(new SampleLabels(Sheets.usual(trials), DAY), Paper.A4, Locale.ENGLISH))
+                .stream()
                 .mapToInt(PageText.Run::page)
                 .max()
                 .orElse(0);

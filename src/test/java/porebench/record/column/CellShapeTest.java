@@ -49,7 +49,8 @@ class CellShapeTest {
     @Test
     void oneOfSomeWordsHasThem() {
         assertThat(shape(CellType.choice(MassUnit.values(), MassUnit::symbol)))
-                .isEqualTo(new CellShape(CellShape.Kind.CHOICE, Optional.empty(), true, List.of("kg", "g", "lb", "oz")));
+                .isEqualTo(
+                        new CellShape(CellShape.Kind.CHOICE, Optional.empty(), true, List.of("kg", "g", "lb", "oz")));
     }
 
     /** The bounds of a division hang on the kind of equipment; while that says nothing, they are those of any kind. */
@@ -65,8 +66,8 @@ class CellShapeTest {
         CellShape one = new CellShape(CellShape.Kind.NUMBER, Optional.of(RANGE), true, List.of());
         CellShape other = new CellShape(CellShape.Kind.NUMBER, Optional.of(NumberRange.of("2", "9")), false, List.of());
         assertThat(one.or(other))
-                .isEqualTo(new CellShape(
-                        CellShape.Kind.NUMBER, Optional.of(NumberRange.of("1", "9")), false, List.of()));
+                .isEqualTo(
+                        new CellShape(CellShape.Kind.NUMBER, Optional.of(NumberRange.of("1", "9")), false, List.of()));
         assertThat(one.or(of(CellShape.Kind.NUMBER, true)).range()).isEmpty();
     }
 
@@ -90,7 +91,8 @@ class CellShapeTest {
     @Test
     void theColumnsOfATrialAreWhatTheyAre() {
         assertThat(CellShape.of(TrialColumns.TESTED_AT).kind()).isEqualTo(CellShape.Kind.MOMENT);
-        assertThat(CellShape.of(DeterminationColumns.ALL.ofField("openedOn").orElseThrow()).kind())
+        assertThat(CellShape.of(DeterminationColumns.ALL.ofField("openedOn").orElseThrow())
+                        .kind())
                 .isEqualTo(CellShape.Kind.DAY);
     }
 }

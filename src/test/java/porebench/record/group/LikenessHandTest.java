@@ -72,9 +72,8 @@ class LikenessHandTest {
                         .say(likeness(SampleGroups.mix("M-2", "787.5", "962.5"))
                                 .why()
                                 .get(0)))
-                .isEqualTo(
-                        "Source S-1 makes up 45.0 % of the aggregate of M-2 and 40.0 % of that of M-1; the "
-                                + "tolerance is 3 points. Leave one of the two out of the group.");
+                .isEqualTo("Source S-1 makes up 45.0 % of the aggregate of M-2 and 40.0 % of that of M-1; the "
+                        + "tolerance is 3 points. Leave one of the two out of the group.");
     }
 
     /** 400 kg of each of two sands is 800 of 1750 kg as one source. */

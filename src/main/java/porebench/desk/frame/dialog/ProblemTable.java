@@ -60,8 +60,10 @@ final class ProblemTable {
         table.fitColumns();
         // F1 on a line opens what the manual says of it.
         table.getInputMap().put(KeyStroke.getKeyStroke("F1"), "manual");
-        table.getActionMap().put("manual", Commands.of("", () -> table.selected()
-                .ifPresent(problem -> ManualLink.open(table, problem))));
+        table.getActionMap()
+                .put(
+                        "manual",
+                        Commands.of("", () -> table.selected().ifPresent(problem -> ManualLink.open(table, problem))));
     }
 
     /** Returns a column of what is counted from 1 in a file; nothing where that is not known. */

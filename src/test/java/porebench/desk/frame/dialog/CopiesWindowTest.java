@@ -104,12 +104,13 @@ class CopiesWindowTest {
 
     @Test
     void aboutSaysAndCopiesVersionsLibrariesAndLicences() throws Exception {
-        String words =
-                copyBy("copy", () -> new About(FrameTexts.in(Locale.ENGLISH)).showAbout(new JPanel()));
+        String words = copyBy("copy", () -> new About(FrameTexts.in(Locale.ENGLISH)).showAbout(new JPanel()));
         assertThat(words)
                 .contains("Porebench ", "Java " + System.getProperty("java.version"), System.getProperty("os.arch"));
-        assertThat(Licences.libraries()).isNotEmpty().allSatisfy(library -> assertThat(words)
-                .contains(library.name() + ", " + library.version() + ", " + library.licence()));
+        assertThat(Licences.libraries())
+                .isNotEmpty()
+                .allSatisfy(library -> assertThat(words)
+                        .contains(library.name() + ", " + library.version() + ", " + library.licence()));
     }
 
     @Test
@@ -134,7 +135,8 @@ class CopiesWindowTest {
 
     @Test
     void theLogIsShownAndItsNameAndItsWordsAreCopied() throws Exception {
-        Path log = Files.writeString(folder.resolve("porebench.log"), "first line\nlast line\n", StandardCharsets.UTF_8);
+        Path log =
+                Files.writeString(folder.resolve("porebench.log"), "first line\nlast line\n", StandardCharsets.UTF_8);
         Tools tools = new Tools(
                 new SqliteShelf(Clock.systemUTC()),
                 new CsvSheets(),
@@ -164,6 +166,7 @@ class CopiesWindowTest {
         // 64 KiB are 655 lines of 100 letters and 36 letters of one more, which is left out.
         assertThat(end.lines().count()).isEqualTo(655);
         assertThat(end.lines()).allMatch(line -> line.length() == 99);
-        assertThat(LogDialog.end(Files.writeString(folder.resolve("short.log"), "a\nb"))).isEqualTo("a\nb");
+        assertThat(LogDialog.end(Files.writeString(folder.resolve("short.log"), "a\nb")))
+                .isEqualTo("a\nb");
     }
 }

@@ -171,6 +171,7 @@ class ReasonWindowTest {
 
     private static boolean hasReasons(Container within) {
         return Stream.of(within.getComponents())
-                .anyMatch(each -> "reasons".equals(each.getName()) || each instanceof Container inner && hasReasons(inner));
+                .anyMatch(each ->
+                        "reasons".equals(each.getName()) || each instanceof Container inner && hasReasons(inner));
     }
 }
