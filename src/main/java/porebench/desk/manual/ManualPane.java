@@ -13,7 +13,7 @@ import java.net.URL;
 import java.util.Hashtable;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.function.Predicate;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -41,16 +41,16 @@ final class ManualPane extends JEditorPane {
     /**
      * Makes a pane.
      *
-     * @param follow follows a link; returns whether it led anywhere
+     * @param follow follows a link
      */
-    ManualPane(Predicate<String> follow) {
+    ManualPane(Consumer<String> follow) {
         setEditorKit(kit);
         setEditable(false);
         setName("manual.page");
         setBorder(BorderFactory.createEmptyBorder());
         addHyperlinkListener(event -> {
             if (event.getEventType() == HyperlinkEvent.EventType.ACTIVATED) {
-                follow.test(event.getDescription());
+                follow.accept(event.getDescription());
             }
         });
         getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "activate-link-action");
