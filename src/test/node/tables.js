@@ -20,16 +20,16 @@ async function check(resource, file) {
   const text = fs.readFileSync(file, 'utf8')
   const heading = text.slice(0, text.search(/\r|\n/)).replace(/^\uFEFF/, '').split(',')
   const known = resource.schema.fields.map((field) => field.name)
-  for (const name of heading) {
-    if (!known.includes(name)) faults.push(`${resource.path}: unknown column ${name}`)
-  }
+  const others = heading.filter((name) => !known.includes(name))
+  const most = resource.schema.otherFields ? resource.schema.otherFields.atMost : 0
+  if (others.length > most) others.forEach((name) => faults.push(`${resource.path}: unknown column ${name}`))
   const there = heading.filter((name) => known.includes(name))
   for (const field of resource.schema.fields) {
     const mayBeAbsent = field.description.includes('column may be absent') || field.name === 'simulated'
     if (!there.includes(field.name) && !mayBeAbsent) faults.push(`${resource.path}: lacks column ${field.name}`)
   }
   if (faults.length > 0) return faults
-  const fields = heading.map((name) => resource.schema.fields.find((field) => field.name === name))
+  const fields = heading.map((name) => resource.schema.fields.find((field) => field.name === name) || { name, type: 'string' })
   // The delimiter is said: else it would be guessed.
   const table = await Table.load(file, { schema: { ...resource.schema, fields }, delimiter: ',' })
   const rows = await table.read({ forceCast: true })

@@ -157,7 +157,7 @@ public final class CsvSheets implements LabSheets {
 
     @Override
     public Map<String, String> schemas() {
-        return Map.of(DataPackage.FILE, DataPackage.of(FORMATS, false));
+        return Schemas.all();
     }
 
     @Override
@@ -172,7 +172,7 @@ public final class CsvSheets implements LabSheets {
 
     private static <T> Sheet<T> read(Path file, BiFunction<String, byte[], Sheet<T>> reader) {
         String name = Optional.ofNullable(file.getFileName()).orElse(file).toString();
-        if (name.equals(DataPackage.FILE)) {
+        if (name.endsWith(DataPackage.FILE)) {
             return passedOver(name);
         }
         if (isOpenBook(file)) {

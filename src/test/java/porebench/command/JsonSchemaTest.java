@@ -187,7 +187,7 @@ class JsonSchemaTest {
     void theCommandWritesThemAll() throws Exception {
         try (Stream<Path> files = Files.list(folder.resolve("schemas"))) {
             assertThat(files.toList())
-                    .hasSize(commands().size() + 1)
+                    .hasSize(commands().size() + 4)
                     .contains(folder.resolve("schemas").resolve("datapackage.json"));
         }
         for (String command : commands()) {

@@ -50,7 +50,11 @@ class FormatExamplesTest {
             while (matcher.find()) {
                 found.add(matcher.group(1));
             }
-            examples.put(section.substring(0, section.indexOf('\n')).replace("`", ""), found);
+            examples.put(
+                    section.substring(0, section.indexOf('\n'))
+                            .replaceFirst(": `.*", "")
+                            .replace("`", ""),
+                    found);
         }
         return examples;
     }

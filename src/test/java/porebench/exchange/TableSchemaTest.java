@@ -157,7 +157,12 @@ class TableSchemaTest {
             assertThat(problem.isError()).isFalse();
         });
         Set<String> shipped = new CsvSheets().schemas().keySet();
-        assertThat(shipped).containsExactly("datapackage.json");
+        assertThat(shipped)
+                .containsExactly(
+                        "datapackage.json",
+                        "lists.datapackage.json",
+                        "values.datapackage.json",
+                        "whole.datapackage.json");
         assertThat(Files.readString(descriptor, UTF_8)).endsWith("}\n").doesNotContain("\t");
     }
 

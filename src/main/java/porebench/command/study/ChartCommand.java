@@ -16,6 +16,7 @@ import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Problem;
 import porebench.statistics.Judged;
@@ -69,7 +70,7 @@ public final class ChartCommand extends OneCommand {
     @Override
     protected CommandOutcome carryOut() {
         List<Problem> problems = checkOptions();
-        Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(Subgroups.COLUMN));
+        Sheet<ValueRow> sheet = ports().sheets().get().table(values, ValueFile.SUBGROUPS.asked());
         problems.addAll(sheet.problems());
         Subgroups groups = Subgroups.of(sheet, Subgroups.COLUMN);
         if (groups.names().isEmpty() && !Problem.anyError(problems)) {

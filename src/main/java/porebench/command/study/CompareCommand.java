@@ -25,6 +25,7 @@ import porebench.evidence.change.ComparisonText;
 import porebench.evidence.change.SourceChange;
 import porebench.evidence.intake.Sheet;
 import porebench.evidence.standing.LaboratoryStanding;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Answer;
 import porebench.method.Problem;
@@ -41,7 +42,7 @@ import porebench.statistics.comparison.ReadingSets;
 /** {@code compare}: trials before a change against trials after it, out of two files or of a mix in a lab book. */
 @Command(name = "compare")
 public final class CompareCommand extends OneCommand {
-    private static final String DETERMINATION = "determination";
+    private static final String DETERMINATION = ValueFile.SIDE.asked().get(0);
 
     @ArgGroup(multiplicity = "1")
     private From from = new From();

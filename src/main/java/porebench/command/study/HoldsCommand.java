@@ -18,6 +18,7 @@ import porebench.evidence.Evidence;
 import porebench.evidence.hold.HoldText;
 import porebench.evidence.hold.MixHold;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Answer;
 import porebench.method.Place;
@@ -32,8 +33,8 @@ import porebench.record.id.MixId;
 /** {@code holds}: whether a factor still holds, from corrected air beside the density of the concrete. */
 @Command(name = "holds")
 public final class HoldsCommand extends OneCommand {
-    private static final String ID = "reading_id";
-    private static final String AIR = "air_pct";
+    private static final String ID = ValueFile.PAIRS.asked().get(0);
+    private static final String AIR = ValueFile.PAIRS.asked().get(1);
     private static final String AIR_FREE = "air-free-density";
 
     @ArgGroup(multiplicity = "1")
@@ -103,7 +104,7 @@ public final class HoldsCommand extends OneCommand {
         List<Problem> problems = new ArrayList<>();
         checkPositive(AIR_FREE, file.airFree, problems);
         checkPositive("step", file.step, problems);
-        Sheet<ValueRow> sheet = ports().sheets().get().table(file.pairs, List.of(ID, AIR));
+        Sheet<ValueRow> sheet = ports().sheets().get().table(file.pairs, ValueFile.PAIRS.asked());
         problems.addAll(sheet.problems());
         if (Problem.anyError(problems)) {
             return CommandOutcome.refused(problems);

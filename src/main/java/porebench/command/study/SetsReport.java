@@ -10,12 +10,13 @@ import porebench.command.reply.NumberText;
 import porebench.command.reply.Report;
 import porebench.command.reply.ReportLayout;
 import porebench.command.reply.TextPage;
+import porebench.evidence.study.ValueFile;
 import porebench.method.Texts;
 import porebench.statistics.outlier.RepeatSets;
 
 /** What {@code stats --sets} has to say: each set of repeat values in a row, and all of them together. */
 final class SetsReport implements Report {
-    static final String COLUMN = "set";
+    static final String COLUMN = ValueFile.SETS.asked().get(0);
 
     private static final double SIGNIFICANCE = 0.05;
 

@@ -14,6 +14,7 @@ import porebench.command.reply.Machine;
 import porebench.command.reply.OneCommand;
 import porebench.command.reply.Ports;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.FigureName;
 import porebench.method.Problem;
@@ -56,7 +57,7 @@ public final class StatsCommand extends OneCommand {
     }
 
     private CommandOutcome manySets(List<Problem> problems) {
-        Sheet<ValueRow> sheet = ports().sheets().get().table(values, List.of(SetsReport.COLUMN));
+        Sheet<ValueRow> sheet = ports().sheets().get().table(values, ValueFile.SETS.asked());
         Subgroups groups = Subgroups.of(sheet, SetsReport.COLUMN);
         return refusal(sheet, problems)
                 .orElseGet(() -> CommandOutcome.done(

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Place;
 import porebench.method.Problem;
@@ -18,7 +19,7 @@ import porebench.method.Problem;
  * @param lines the line on which each begins
  */
 record Subgroups(List<String> names, List<double[]> values, List<Integer> lines) {
-    static final String COLUMN = "subgroup";
+    static final String COLUMN = ValueFile.SUBGROUPS.asked().get(0);
 
     /** Puts rows together that have the same text in a column. */
     static Subgroups of(Sheet<ValueRow> sheet, String column) {

@@ -22,6 +22,7 @@ import porebench.evidence.intake.Sheet;
 import porebench.evidence.standing.LaboratoryStanding;
 import porebench.evidence.study.LayeredReadings;
 import porebench.evidence.study.TrialLayer;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.method.Texts;
 import porebench.port.DataTable;
@@ -370,7 +371,7 @@ final class StudyModel extends DraftModel {
     /** Returns a blank form: the heading and nothing below. */
     private static DataTable form(Layout kind) {
         List<String> heading = new ArrayList<>(kind.columns().isEmpty() ? EXAMPLE_LAYERS : kind.columns());
-        heading.add("value");
+        heading.add(ValueFile.VALUE);
         return new DataTable(heading, List.of());
     }
 

@@ -53,16 +53,21 @@ public final class DataPackage {
 
     private static Map<String, Object> resource(Format<?> format, Headings columns, FormatsPage page) {
         FormatsPage.Section section = page.section(format.fileName());
+        return resource(format.fileName(), section, new SheetSchema(format, section).of(columns));
+    }
+
+    /** Returns the description of one file. */
+    static Map<String, Object> resource(String file, FormatsPage.Section section, Map<String, Object> schema) {
         Map<String, Object> resource = new LinkedHashMap<>();
         resource.put("profile", "tabular-data-resource");
-        resource.put("name", format.fileName().replace(CSV, ""));
-        resource.put("path", format.fileName());
+        resource.put("name", file.replace(CSV, ""));
+        resource.put("path", file);
         resource.put("description", section.about());
         resource.put("format", "csv");
         resource.put("mediatype", "text/csv");
         resource.put("encoding", "utf-8");
         resource.put("dialect", dialect());
-        resource.put("schema", new SheetSchema(format, section).of(columns));
+        resource.put("schema", schema);
         return resource;
     }
 

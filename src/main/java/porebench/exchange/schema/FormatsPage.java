@@ -3,6 +3,7 @@ package porebench.exchange.schema;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,10 +42,22 @@ final class FormatsPage {
      * @param allowed its unit, and what may stand there
      * @param cell whether a cell must be filled in
      */
-    record Row(String meaning, String allowed, String cell) {}
+    record Row(String meaning, String allowed, String cell) {
+        /** Returns all of it. */
+        String words() {
+            List<String> said = new ArrayList<>(List.of(meaning));
+            if (!allowed.isEmpty()) {
+                said.add("Stands there: " + allowed);
+            }
+            if (!cell.isEmpty()) {
+                said.add("Cell: " + cell);
+            }
+            return String.join(". ", said);
+        }
+    }
 
     private FormatsPage(String text) {
-        for (String section : text.split("\n## ", -1)) {
+        for (String section : text.split("\n###? ", -1)) {
             int from = section.indexOf('`');
             int to = section.indexOf('`', from + 1);
             int end = section.indexOf('\n');

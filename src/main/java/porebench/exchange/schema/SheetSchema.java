@@ -1,6 +1,5 @@
 package porebench.exchange.schema;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,7 +22,7 @@ import porebench.record.column.NumberRange;
  */
 final class SheetSchema {
     /** How a field of each kind is called there. */
-    private static final Map<CellShape.Kind, String> TYPES = Map.of(
+    static final Map<CellShape.Kind, String> TYPES = Map.of(
             CellShape.Kind.TEXT, "string",
             CellShape.Kind.SEVERAL, "string",
             CellShape.Kind.CHOICE, "string",
@@ -152,7 +151,7 @@ final class SheetSchema {
         });
     }
 
-    private static String symbol(String kept) {
+    static String symbol(String kept) {
         return kept.equals("pct") ? "%" : kept;
     }
 
@@ -166,7 +165,7 @@ final class SheetSchema {
     }
 
     /** The column by which the files of a training book say that they come from one. */
-    private static Map<String, Object> simulated() {
+    static Map<String, Object> simulated() {
         Map<String, Object> field = new LinkedHashMap<>();
         field.put("name", Headings.SIMULATED);
         field.put("type", "boolean");
@@ -180,7 +179,7 @@ final class SheetSchema {
         field.put("falseValues", List.of("no"));
     }
 
-    private static Map<String, Object> constrained(Map<String, Object> field, Map<String, Object> constraints) {
+    static Map<String, Object> constrained(Map<String, Object> field, Map<String, Object> constraints) {
         if (!constraints.isEmpty()) {
             field.put("constraints", constraints);
         }
@@ -188,18 +187,10 @@ final class SheetSchema {
     }
 
     private Map<String, Object> named(String heading, String type) {
-        FormatsPage.Row row = words.column(heading);
         Map<String, Object> field = new LinkedHashMap<>();
         field.put("name", heading);
         field.put("type", type);
-        List<String> said = new ArrayList<>(List.of(row.meaning()));
-        if (!row.allowed().isEmpty()) {
-            said.add("Stands there: " + row.allowed());
-        }
-        if (!row.cell().isEmpty()) {
-            said.add("Cell: " + row.cell());
-        }
-        field.put("description", String.join(". ", said));
+        field.put("description", words.column(heading).words());
         return field;
     }
 }

@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import porebench.evidence.intake.Sheet;
+import porebench.evidence.study.ValueFile;
 import porebench.evidence.study.ValueRow;
 import porebench.record.column.NumberRange;
 
 /** A table of numbers in the column {@code value}, the other columns saying what each belongs to. */
 public final class ValueTable {
-    private static final String VALUE = "value";
+    private static final String VALUE = ValueFile.VALUE;
     /** What a reading may be. */
     public static final NumberRange ANY = NumberRange.ANY;
 

@@ -42,7 +42,7 @@ public final class WholeExport implements ChainTaker {
     /** The form of the files, which is counted on when they are written otherwise. */
     static final String FORM = "1";
 
-    static final List<String> HEADING = List.of("name", "value");
+    static final List<String> HEADING = WholeColumns.outline();
 
     private final Map<String, Table> tables = new LinkedHashMap<>();
     private final ByteArrayOutputStream outline = new ByteArrayOutputStream();
