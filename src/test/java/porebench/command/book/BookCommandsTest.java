@@ -312,7 +312,7 @@ class BookCommandsTest {
                 .contains("is there already");
         assertThat(terminal.run("register", "--book", "lab.book", "--out", "register.txt")
                         .err())
-                .contains("register.txt must end in .pdf or .csv");
+                .contains("Give a name that ends in .pdf or .csv.");
         assertThat(terminal.run("register", "--book", "lab.book", "--out", "r.pdf", "--paper", "A6")
                         .err())
                 .contains("A4, letter");
