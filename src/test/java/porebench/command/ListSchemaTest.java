@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import porebench.NeedsTableValidator;
 import porebench.TableValidator;
+import porebench.store.Books;
 
 /** What is written or read as CSV and holds no records has schemas too: a validator that is not ours holds real files against them. */
 class ListSchemaTest {
@@ -46,7 +48,7 @@ class ListSchemaTest {
                 "demo --book one.book",
                 "export --whole --book one.book whole",
                 "register --book one.book --out register.csv",
-                "readings --book one.book --out readings.csv")) {
+                "readings --book one.book --from 2026-01-01 --out readings.csv")) {
             assertThat(terminal.json(line.split(" ")).status()).as(line).isZero();
         }
     }
@@ -160,6 +162,37 @@ class ListSchemaTest {
         }
         assertThat(TableValidator.ask(schema(WHOLE), folder.resolve("whole")).text())
                 .contains(fields.size() + " files, 0 faults");
+    }
+
+    /** Its rows were kept before some columns were there, and before some bounds were. */
+    @Test
+    @NeedsTableValidator
+    void soIsThatOfAnOldBook() throws IOException, InterruptedException {
+        Path old = other.resolve("old.book");
+        try (InputStream stream = Books.class.getResourceAsStream("books/book-of-step-4.porebench")) {
+            Files.copy(stream, old);
+        }
+        assertThat(new Terminal(other)
+                        .json("export", "--whole", "--book", "old.book", "whole")
+                        .status())
+                .isZero();
+        assertThat(TableValidator.ask(schema(WHOLE), other.resolve("whole")).text())
+                .contains(fields(WHOLE).size() + " files, 0 faults");
+    }
+
+    @Test
+    void inABookYesIsOne() throws IOException {
+        assertThat(Files.readString(schema(WHOLE), UTF_8).replaceAll("\\s", ""))
+                .contains("\"trueValues\":[\"1\"],\"falseValues\":[\"0\"]")
+                .doesNotContain("\"yes\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {LISTS, VALUES, WHOLE})
+    void anImportPassesADescriptionOver(String name) {
+        Terminal.Said said =
+                new Terminal(folder).on("2026-11-25").json("import", "--book", "one.book", "schemas/" + name);
+        assertThat(said.codes()).containsExactly("csv.data-package");
     }
 
     @Test
