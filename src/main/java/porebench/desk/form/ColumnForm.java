@@ -137,7 +137,9 @@ public final class ColumnForm {
             }
             input.setEditable(!model.isFixed(column));
             input.putClientProperty("JTextField.placeholderText", model.hint(column));
+            SpokenField.of(input).ofHint(model.hint(column));
         });
+        SpokenField.of(input).ofRange(SpokenField.range(column, model.texts().locale()));
         return input;
     }
 
@@ -178,16 +180,21 @@ public final class ColumnForm {
             JComboBox<String> box =
                     Choices.of(column.unitField(), units, model::unitWords, symbol -> model.chooseUnit(column, symbol));
             box.getAccessibleContext().setAccessibleName(model.unitName(column));
+            JComponent field = Objects.requireNonNull(fields.get(column.field()));
             pulls.add(() -> {
+                SpokenField.of(field).ofUnit(model.unitWords(model.shownUnit(column)));
                 Choices.show(box, units, Optional.of(model.shownUnit(column)));
                 box.setEnabled(!model.isFixed(column));
             });
             unitBoxes.put(column.field(), box);
-            order.addBeside(box, Objects.requireNonNull(fields.get(column.field())));
+            order.addBeside(box, field);
             return box;
         }
         JLabel words = new JLabel();
-        pulls.add(() -> words.setText(units.isEmpty() ? model.beside(column, model.draft()) : ""));
+        pulls.add(() -> {
+            words.setText(units.isEmpty() ? model.beside(column, model.draft()) : "");
+            SpokenField.of(Objects.requireNonNull(fields.get(column.field()))).ofUnit(words.getText());
+        });
         return words;
     }
 

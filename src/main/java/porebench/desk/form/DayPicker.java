@@ -192,6 +192,6 @@ public final class DayPicker {
         if (own != null) {
             field.setInputMap(JComponent.WHEN_FOCUSED, own);
         }
-        field.getAccessibleContext().setAccessibleDescription(null);
+        SpokenField.of(field).again();
     }
 }

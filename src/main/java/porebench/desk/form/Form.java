@@ -57,6 +57,7 @@ public final class Form {
     /** Adds a row whose unit is a plain text, which may be empty. */
     public void add(String fieldName, String label, JComponent field, String unit) {
         add(fieldName, label, field, new JLabel(unit));
+        SpokenField.of(field).ofUnit(unit);
     }
 
     /**
@@ -141,8 +142,9 @@ public final class Form {
         void show(List<Problem> problems) {
             boolean error = Problem.anyError(problems);
             field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
-            message.say(
-                    String.join("\n", problems.stream().map(problemText::say).toList()), error);
+            String words = String.join("\n", problems.stream().map(problemText::say).toList());
+            message.say(words, error);
+            SpokenField.of(field).ofProblems(words);
             field.repaint();
         }
     }
