@@ -42,8 +42,10 @@ class DemoRoundTripTest {
     void theDemoBookReadsBackAsItWas() throws IOException {
         LabBook book = demo();
         List<Path> files = new CsvSheets().export(book, OutputFolder.fresh(folder.resolve("new/folder")));
-        assertThat(files).hasSize(RecordKind.values().length);
-        for (int i = 0; i < files.size(); i++) {
+        // Beside a file of each kind stands what says their columns.
+        assertThat(files).hasSize(RecordKind.values().length + 1);
+        assertThat(files.get(RecordKind.values().length)).hasFileName("datapackage.json");
+        for (int i = 0; i < RecordKind.values().length; i++) {
             Sheet<Kept> sheet = new CsvSheets().records(files.get(i));
             assertThat(sheet.problems()).isEmpty();
             assertThat(sheet.values())

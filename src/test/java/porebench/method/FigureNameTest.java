@@ -39,7 +39,8 @@ class FigureNameTest {
         Problem problem = name.check("sometimes").orElseThrow();
         assertThat(problem.isError()).isTrue();
         assertThat(Said.text(problem))
-                .isEqualTo(name.symbol() + ": sometimes must be one of " + String.join(", ", name.words()) + ".");
+                .isEqualTo(name.symbol() + ": sometimes must be one of " + String.join(", ", name.words())
+                        + ". Choose one of them.");
     }
 
     @ParameterizedTest
@@ -105,7 +106,7 @@ class FigureNameTest {
     @CsvSource({"'0,1'", "0.1 %", "many", "NaN", "''", "1 2"})
     void refusesWhatIsNoPlainNumber(String value) {
         Problem problem = FigureName.AIR_STEP.check(value).orElseThrow();
-        assertThat(Said.text(problem)).isEqualTo("air-step: " + value + " must be a number from 0.01 to 1 % air.");
+        assertThat(Said.text(problem)).isEqualTo("air-step: " + value + " must be a number from 0.01 to 1 % air. Correct it.");
     }
 
     @Test

@@ -48,7 +48,7 @@ class FixedNumbersTest {
         assertThat(clause).contains("0.75 to 1.25");
         assertThat(SourceText.in(Locale.forLanguageTag("es-MX")).say(clause)).contains("0.75 a 1.25");
         assertThat(SourceText.in(Locale.forLanguageTag("es-ES")).say(clause)).contains("0,75 a 1,25");
-        assertThat(SourceText.in(Locale.GERMANY).say(clause)).contains("0,75 to 1,25");
+        assertThat(SourceText.in(Locale.GERMANY).say(clause)).contains("0,75 bis 1,25");
         assertThat(SourceText.in(Locale.GERMANY).say("our own 0.75")).isEqualTo("our own 0.75");
     }
 }

@@ -183,7 +183,7 @@ class StopTextTest {
     @Test
     void writesNumbersAsTheLanguageDoes() {
         assertThat(StopText.in(Locale.GERMAN).say(of(OURS, laboratory(0.03), 0.4, 0.4, 0.4)))
-                .contains("reaches 0,038 % to either side");
+                .contains("reicht 0,038 % nach beiden Seiten");
     }
 
     @Test
