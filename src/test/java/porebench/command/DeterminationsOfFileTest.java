@@ -74,7 +74,7 @@ class DeterminationsOfFileTest {
         assertThat(said.codes()).containsExactly("import.begun-apart");
         assertThat(said.list("problems").get(0).get("message").toString())
                 .startsWith(
-                        "Trial T-4 of 2026-06-28 lies 25 days from the nearest trial of determination M-1/1: it begins"
+                        "Trial T-4 of 2026-06-28 lies 25 days from the nearest trial of determination M-1/1, more than 14: it begins"
                                 + " determination M-1/2.");
     }
 

@@ -160,7 +160,7 @@ class KeptStudyCommandsTest {
         LabFiles.write(folder, "sources.csv", LabFiles.SOURCES);
         terminal.json("import", "--book", "empty.book", "--new", "sources.csv");
         assertThat(message(terminal.json("components", "--book", "empty.book", "--study", "L")))
-                .endsWith("empty.book: it keeps none.");
+                .endsWith("empty.book: no study is saved in it. Save a study in the window first.");
         assertThat(terminal.json("components", "--book", "none.book", "--study", "L")
                         .status())
                 .isEqualTo(1);

@@ -73,7 +73,7 @@ class PhotoCommandTest {
     void peopleReadItAsATable() {
         added();
         Said said = terminal.run("photo", "--book", "one.book", "--trial-id", "T-001");
-        assertThat(said.out()).contains("Photos of the sheet of trial T-001: 1", "T-001/photo-1", "20000", "stands");
+        assertThat(said.out()).contains("Photos of the sheet of trial T-001: 1", "T-001/photo-1", "20000", "in use");
     }
 
     @Test

@@ -53,7 +53,7 @@ class IdentityTest {
                 .isThrownBy(() -> Books.keep(book, STONE))
                 .withMessageStartingWith(
                         "book.porebench was removed, moved or replaced by another file while it was open here,"
-                                + " so this was not kept");
+                                + " so this was not saved");
     }
 
     private static List<String> sources(Path file) {

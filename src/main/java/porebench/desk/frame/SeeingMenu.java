@@ -1,6 +1,8 @@
 package porebench.desk.frame;
 
 import java.awt.Component;
+import java.util.HashSet;
+import java.util.Set;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
@@ -19,11 +21,12 @@ final class SeeingMenu {
         Texts texts = window.texts();
         JMenu sizes = named(new JMenu(), "menu.size", texts.get("menu.size"));
         ButtonGroup group = new ButtonGroup();
+        Set<Character> letters = new HashSet<>();
         for (TypeSize size : TypeSize.values()) {
             JRadioButtonMenuItem item = named(
                     new JRadioButtonMenuItem(),
                     "menu.size." + size.symbol(),
-                    texts.get("menu.size.percent", size.symbol()));
+                    lettered(texts.get("menu.size.percent", size.symbol()), letters));
             item.setSelected(window.memory().typeSize() == size);
             item.addActionListener(event -> size.show(window));
             group.add(item);
@@ -37,6 +40,16 @@ final class SeeingMenu {
             Motion.keepStill(still.isSelected());
         });
         menu.add((Component) still);
+    }
+
+    /** Gives a size the first of its digits that no size above it has as its letter. */
+    private static String lettered(String words, Set<Character> taken) {
+        for (int at = 0; at < words.length(); at++) {
+            if (Character.isDigit(words.charAt(at)) && taken.add(words.charAt(at))) {
+                return words.substring(0, at) + "&" + words.substring(at);
+            }
+        }
+        return words;
     }
 
     private static <T extends JMenuItem> T named(T item, String name, String words) {

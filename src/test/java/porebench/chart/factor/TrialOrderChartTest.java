@@ -145,7 +145,7 @@ class TrialOrderChartTest {
     @Test
     void numbersAreWrittenAsThePersonWritesThem() {
         assertThat(new TrialTip(new PlotWords(Locale.GERMANY)).of(PlotData.counted("K7-1", 0.4)))
-                .contains("G = 0,40 % air");
+                .contains("G = 0,40 % Luft");
     }
 
     @Test

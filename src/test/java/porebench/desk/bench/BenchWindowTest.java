@@ -170,7 +170,7 @@ class BenchWindowTest {
         keys.strike(KeyEvent.VK_ADD);
         assertThat(EventThread.comes(() -> digits().text().equals("15:00"))).isTrue();
         fromSoak("6.4");
-        await("Trial K7-T1 is kept");
+        await("Trial K7-T1 is saved");
         assertThat(EventThread.call(() -> digits().text())).isEqualTo("0.40");
         assertThat(said("benchLimits")).startsWith("At least 2 more trials");
         EventThread.run(() -> clock.turn(Duration.ofMinutes(6)));
@@ -181,12 +181,12 @@ class BenchWindowTest {
                 .isTrue();
         pad("1");
         keys.strike(KeyEvent.VK_ENTER);
-        await("Trial K7-T2 is kept");
+        await("Trial K7-T2 is saved");
         keys.strike(KeyEvent.VK_ENTER);
         toSoak("4900", "7349");
         EventThread.run(() -> clock.turn(Duration.ofMinutes(15)));
         fromSoak("6.4");
-        await("Trial K7-T3 is kept");
+        await("Trial K7-T3 is saved");
         assertThat(kept("K7-T2").orElseThrow().readings().fine().orElseThrow().number())
                 .isEqualTo("4898");
         assertThat(kept("K7-T2").orElseThrow().keptBecause()).isPresent();
@@ -211,7 +211,7 @@ class BenchWindowTest {
         assertThat(EventThread.call(() -> digits().text())).isEqualTo("0.50");
         assertThat(said("benchCaution")).contains("clamps");
         keys.strike(KeyEvent.VK_ENTER);
-        await("Trial K7-T1 is kept");
+        await("Trial K7-T1 is saved");
         assertThat(kept("K7-T1").orElseThrow().readings().h2Percent()).contains(new BigDecimal("0.4"));
     }
 

@@ -292,7 +292,7 @@ class BudgetModelTest {
     void readsAndWritesNumbersOfTheLanguage() {
         BudgetModel model = model(new BenchBook(Locale.GERMANY), "6.4", "6.4", "6.5", "6.5");
         model.typeReading("6,2");
-        assertThat(model.fieldVerdict()).startsWith("Air = 5,80 %");
+        assertThat(model.fieldVerdict()).startsWith("Luft = 5,80 %");
         assertThat(model.verdict()).startsWith("G = 0,45 %");
         assertThat(model.pictureName()).isEqualTo("K7-1-budget.png");
     }

@@ -263,7 +263,7 @@ class CardsModelTest {
                         CardPrint.PRINTER,
                         Optional.of(LocalDateTime.of(2026, 11, 20, 8, 0))));
         model.desk().refresh();
-        assertThat(model.sentence()).startsWith("Cards out: 9. Holders: 7; of 1 cards nobody said");
+        assertThat(model.sentence()).startsWith("Cards out: 9. Holders: 7; the holder of 1 cards is not recorded");
         model.choose(List.of("HG-104/r1/2"));
         HeldCard card = model.chosen().get(0);
         assertThat(model.holderWords(card)).isEmpty();

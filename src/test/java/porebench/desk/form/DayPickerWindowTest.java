@@ -3,6 +3,9 @@ package porebench.desk.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.util.List;
+import java.util.ArrayList;
+import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -157,13 +160,28 @@ class DayPickerWindowTest {
         assertSays(moment, "2026-11-29 8");
     }
 
+    /** Finds what hangs from a field: some looks give it a window of its own. */
+    private static Component onView(String name) {
+        List<AssertionError> failures = new ArrayList<>();
+        for (Window window : Window.getWindows()) {
+            if (window.isShowing()) {
+                try {
+                    return Named.in(window, Component.class, name);
+                } catch (AssertionError notThere) {
+                    failures.add(notThere);
+                }
+            }
+        }
+        throw failures.get(0);
+    }
+
     @Test
     void theMouseTakesADayToo() throws Exception {
         EventThread.run(() -> ((JButton) day.getClientProperty("JTextField.trailingComponent")).doClick());
         assertThat(EventThread.comes(() -> DayPicker.of(day).orElseThrow().isOpen()))
                 .isTrue();
         EventThread.run(() -> {
-            Component third = Named.in(frame.getRootPane(), Component.class, "day.2026-11-03");
+            Component third = onView("day.2026-11-03");
             third.dispatchEvent(new java.awt.event.MouseEvent(
                     third, java.awt.event.MouseEvent.MOUSE_RELEASED, 0, 0, 2, 2, 1, false, 1));
         });

@@ -116,9 +116,9 @@ class PlanWindowTest {
         assertThat(EventThread.comes(() -> says("plan.sentence", "arranged by Test Person")))
                 .isTrue();
         JTable fetches = (JTable) named("plan.fetches");
-        assertThat(EventThread.call(() -> fetches.getColumnName(3))).isEqualTo("Fetch, kg");
+        assertThat(EventThread.call(() -> fetches.getColumnName(3))).isEqualTo("Bring, kg");
         EventThread.run(() -> window.show(UnitSystem.US));
-        assertThat(EventThread.comes(() -> fetches.getColumnName(3).equals("Fetch, lb")))
+        assertThat(EventThread.comes(() -> fetches.getColumnName(3).equals("Bring, lb")))
                 .isTrue();
         Path pdf = folder.resolve("plan.pdf");
         asker.filesToWrite.add(pdf);

@@ -333,7 +333,7 @@ class ReplacingWindowTest {
         String words = EventThread.call(() -> Named.in(window.content(), JTextComponent.class, "warnings.words")
                 .getText());
         assertThat(words)
-                .startsWith("book.porebench can be read, but nothing is kept in it")
+                .startsWith("book.porebench can be read, but nothing can be saved in it")
                 .contains("scribble does not belong in a lab book");
         assertThat(EventThread.call(() ->
                         Named.in(window.content(), JLabel.class, "head.title").isShowing()))

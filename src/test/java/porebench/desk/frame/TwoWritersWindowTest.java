@@ -288,7 +288,7 @@ class TwoWritersWindowTest {
         EventThread.run(() -> window.desk().refresh());
         assertThat(EventThread.comes(() -> button("source.save").getText().equals("See both ...")))
                 .isTrue();
-        assertThat(EventThread.call(() -> field("source.newer").getText())).startsWith("N. Orrin kept version 2 on ");
+        assertThat(EventThread.call(() -> field("source.newer").getText())).startsWith("N. Orrin saved version 2 on ");
         assertThat(EventThread.call(() -> field("ledge").getLocationOnScreen().y))
                 .as("no field has moved")
                 .isEqualTo(ledge);

@@ -204,7 +204,7 @@ class SampleModelTest {
     @Test
     void theSheetIsWrittenUnderANameThatEveryFileSystemTakes(@TempDir Path folder) throws Exception {
         open("M-1");
-        assertThat(model.sheetFileName()).isEqualTo("trial-sheet-M-1.pdf");
+        assertThat(model.sheetFileName()).isEqualTo("trial-sheet-M-1-2026-03-02.pdf");
         Path file = folder.resolve(model.sheetFileName());
         mixDesk.desk
                 .tools()

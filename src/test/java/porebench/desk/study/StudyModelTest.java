@@ -316,7 +316,7 @@ class StudyModelTest {
                 failure -> {
                     throw new AssertionError(failure);
                 });
-        assertThat(row(german, "components", "Repeats")).contains("0,500", "0,707");
+        assertThat(row(german, "components", "Wiederholungen")).contains("0,500", "0,707");
     }
 
     private Path file(String text) throws IOException {

@@ -216,7 +216,7 @@ class StudyWindowTest {
             assertThat(text("keep.by")).isEqualTo("R. Vane");
             assertThat(text("keep.heading")).isEqualTo("Save the readings of r.csv in the lab book");
         });
-        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_P);
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_V);
         assertThat(EventThread.comes(
                         () -> bench.book.latest(KeptStudy.class, "o1").isPresent()))
                 .isTrue();
@@ -240,7 +240,7 @@ class StudyWindowTest {
                 .isTrue();
         keys.strike(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         type(keys, "keep.remarks", "dry");
-        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_P);
+        keys.strike(KeyEvent.VK_ALT, KeyEvent.VK_V);
         assertThat(EventThread.comes(
                         () -> bench.book.history(KeptStudy.class, "o1").size() == 2))
                 .isTrue();
@@ -271,7 +271,7 @@ class StudyWindowTest {
             find(JTextComponent.class, "keep.madeOn").setText("2 March");
             find(AbstractButton.class, "keep.save").doClick();
             assertThat(text("keep.id.message")).isEqualTo("Name of the study is empty. Fill it in.");
-            assertThat(text("keep.madeOn.message")).startsWith("2 March is no date");
+            assertThat(text("keep.madeOn.message")).startsWith("2 March is not a date.");
             find(AbstractButton.class, "keep.drop").doClick();
             assertThat(find(Component.class, "keep.id").isShowing()).isFalse();
             assertThat(bench.desk.unsaved().names("study/")).isEmpty();

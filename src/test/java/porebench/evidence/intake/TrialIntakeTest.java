@@ -75,7 +75,8 @@ class TrialIntakeTest {
             assertThat(problem.isError()).isFalse();
             assertThat(Said.text(problem.at(line(2))))
                     .contains(
-                            "lies 15 days from the nearest trial of determination M-1/1: it begins determination M-1/2.");
+                            "lies 15 days from the nearest trial of determination M-1/1, more than 14: it begins"
+                                    + " determination M-1/2.");
         });
         assertThat(values(result).stream()
                         .filter(Trial.class::isInstance)

@@ -131,7 +131,7 @@ class CardRowsTest {
                 words.number(nearest.reading()),
                 words.number(bare.setScale(Math.max(1, bare.scale()))));
         String all = runs.stream().map(PageText.Run::text).collect(Collectors.joining());
-        assertThat(all.replaceAll("\\s+", "")).as(name).contains(example.replaceAll("\\s+", ""));
+        assertThat(all.replaceAll("[\\s\\u00A0]+", "")).as(name).contains(example.replaceAll("[\\s\\u00A0]+", ""));
         assertThat(runs).as(name).noneMatch(run -> run.text().equals(words.say("card.table.air")));
     }
 

@@ -159,7 +159,9 @@ class CardTypeTest {
                         words.say("card.recheck-by")));
                 works.add(CardText.passes(card, words).split(" ")[0]);
                 works.add(words.say("card.formula." + card.issue().meterType(), "")
-                        .split(";")[0]);
+                        .split(";")[0]
+                        .replace('\u00A0', ' ')
+                        .strip());
                 if (!card.issue().terms().conditions().isBlank()) {
                     works.add(words.say("card.conditions", "only").substring(0, 6));
                 }

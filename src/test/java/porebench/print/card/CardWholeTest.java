@@ -146,11 +146,11 @@ class CardWholeTest {
             needed.add(words.say("card.marked." + card.state()));
         }
         for (String text : needed) {
-            assertThat(all).as("%s: %s", name, text).contains(text.replaceAll("\\s+", ""));
+            assertThat(all).as("%s: %s", name, text).contains(text.replaceAll("[\\s\\u00A0]+", ""));
         }
         assertThat(all).as(name).doesNotContain("\uFFFD");
         assertThat(CardText.of(card, words)).contains(card.mixId().text(), card.mixTitle());
-        if (!all.contains(card.mixId().text().replaceAll("\\s+", ""))) {
+        if (!all.contains(card.mixId().text().replaceAll("[\\s\\u00A0]+", ""))) {
             assertThat(all).as(name).contains("\u2026");
         }
     }
@@ -165,7 +165,7 @@ class CardWholeTest {
                         .thenComparingDouble(PageText.Run::left))
                 .map(PageText.Run::text)
                 .collect(Collectors.joining())
-                .replaceAll("\\s+", "");
+                .replaceAll("[\\s\\u00A0]+", "");
     }
 
     /** Conditions a word longer each time: at some length the back of a wallet card is full, and from there on there is no card. */
