@@ -106,7 +106,8 @@ class FigureNameTest {
     @CsvSource({"'0,1'", "0.1 %", "many", "NaN", "''", "1 2"})
     void refusesWhatIsNoPlainNumber(String value) {
         Problem problem = FigureName.AIR_STEP.check(value).orElseThrow();
-        assertThat(Said.text(problem)).isEqualTo("air-step: " + value + " must be a number from 0.01 to 1 % air. Correct it.");
+        assertThat(Said.text(problem))
+                .isEqualTo("air-step: " + value + " must be a number from 0.01 to 1 % air. Correct it.");
     }
 
     @Test

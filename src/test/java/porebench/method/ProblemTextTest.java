@@ -24,7 +24,8 @@ class ProblemTextTest {
     void namesTheThingTheValueAndTheRule() {
         Problem problem = Problem.error(
                 "constituents.1.mass", "mix.mass-negative", "River sand", Typed.of("-12.50", MassUnit.KILOGRAM));
-        assertThat(ENGLISH.say(problem)).isEqualTo("River sand: mass -12.50 kg must not be negative. Correct the mass.");
+        assertThat(ENGLISH.say(problem))
+                .isEqualTo("River sand: mass -12.50 kg must not be negative. Correct the mass.");
         assertThat(GERMAN.say(problem))
                 .isEqualTo("River sand: die Masse -12,50 kg darf nicht negativ sein. Die Masse berichtigen.");
     }

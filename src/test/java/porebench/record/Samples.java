@@ -67,7 +67,8 @@ public final class Samples {
             FigureName.BOWL_SHAPE_HIGH,
             new Figure("1.25", "JIS A 1128: diameter 0.75 to 1.25 of the height; used here too", Mark.SEEN),
             FigureName.LEAK_MARKS,
-            new Figure("0.5", "A state checklist for T 152 of 2001: at most half an initial-line mark in 90 s", Mark.SEEN),
+            new Figure(
+                    "0.5", "A state checklist for T 152 of 2001: at most half an initial-line mark in 90 s", Mark.SEEN),
             FigureName.BOWL_MONTHS,
             new Figure("12", "Iowa I.M. 318: yearly", Mark.SEEN));
 

@@ -142,7 +142,8 @@ public final class Form {
         void show(List<Problem> problems) {
             boolean error = Problem.anyError(problems);
             field.putClientProperty("JComponent.outline", error ? "error" : problems.isEmpty() ? null : "warning");
-            String words = String.join("\n", problems.stream().map(problemText::say).toList());
+            String words =
+                    String.join("\n", problems.stream().map(problemText::say).toList());
             message.say(words, error);
             SpokenField.of(field).ofProblems(words);
             field.repaint();

@@ -97,7 +97,8 @@ final class SpokenField {
         boolean isLow = bounds.lowInclusive().abs().compareTo(NO_BOUND) < 0;
         boolean isHigh = bounds.highInclusive().abs().compareTo(NO_BOUND) < 0;
         if (isLow && isHigh) {
-            return texts.get("field.between", numbers.show(bounds.lowInclusive()), numbers.show(bounds.highInclusive()));
+            return texts.get(
+                    "field.between", numbers.show(bounds.lowInclusive()), numbers.show(bounds.highInclusive()));
         }
         return isLow ? texts.get("field.least", numbers.show(bounds.lowInclusive())) : "";
     }

@@ -3,11 +3,11 @@ package porebench.desk.form;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.util.List;
-import java.util.ArrayList;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;

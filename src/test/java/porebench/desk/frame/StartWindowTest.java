@@ -180,7 +180,8 @@ class StartWindowTest {
         Path other = folder.resolve("other.porebench");
         makeDemo(other);
         startInVain(folder.resolve("none.porebench"));
-        assertThat(text("noBook.why")).isEqualTo("There is no file " + folder.resolve("none.porebench") + ". Check the name and the folder.");
+        assertThat(text("noBook.why"))
+                .isEqualTo("There is no file " + folder.resolve("none.porebench") + ". Check the name and the folder.");
         asker.filesToOpen.add(other);
         Keys keys = new Keys();
         assertThat(EventThread.comes(() -> button("noBook.open").isFocusOwner()))

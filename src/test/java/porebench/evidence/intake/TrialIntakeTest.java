@@ -74,9 +74,8 @@ class TrialIntakeTest {
         assertThat(result.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.isError()).isFalse();
             assertThat(Said.text(problem.at(line(2))))
-                    .contains(
-                            "lies 15 days from the nearest trial of determination M-1/1, more than 14: it begins"
-                                    + " determination M-1/2.");
+                    .contains("lies 15 days from the nearest trial of determination M-1/1, more than 14: it begins"
+                            + " determination M-1/2.");
         });
         assertThat(values(result).stream()
                         .filter(Trial.class::isInstance)
