@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
@@ -161,10 +162,8 @@ class CardsWindowTest {
                 .isFalse();
         choose("which", KeyEvent.VK_END, 3);
         choose("plant", KeyEvent.VK_V, plantOf("V"));
-        Keys.bringTo(() -> asked(Component.class, "cards.on-one"));
-        keys.strike(KeyEvent.VK_SPACE);
-        Keys.bringTo(() -> asked(Component.class, "cards.leave-out"));
-        keys.strike(KeyEvent.VK_SPACE);
+        tick("cards.on-one");
+        tick("cards.leave-out");
         keys.strike(KeyEvent.VK_ENTER);
         assertThat(EventThread.comes(() -> isTold("Card of the plant made: 1 mixes on 1 cards.")))
                 .isTrue();
@@ -172,6 +171,16 @@ class CardsWindowTest {
                 .contains("Plant: Velmar Road plant", "HG-101", "HG-103", "NO FACTOR")
                 .doesNotContain("HG-102");
         assertThat(asker.problemsShown).hasSize(2).noneMatch(Problem::isError);
+    }
+
+    /** Ticks a box of the dialog by the keyboard, and sees that it is ticked before the next key. */
+    private void tick(String box) throws Exception {
+        Keys.bringTo(() -> asked(Component.class, box));
+        keys.strike(KeyEvent.VK_SPACE);
+        assertThat(EventThread.comes(
+                        () -> asked(AbstractButton.class, box).isSelected()))
+                .as(box)
+                .isTrue();
     }
 
     private static int plantOf(String letter) throws Exception {
