@@ -12,7 +12,6 @@ import porebench.method.FigureName;
 import porebench.method.Mark;
 import porebench.method.MeterType;
 import porebench.method.MoistureState;
-import porebench.method.Profile;
 import porebench.method.Role;
 import porebench.method.profile.Profiles;
 import porebench.method.sample.Batch;
@@ -58,30 +57,8 @@ public final class Samples {
         return profile(AWKWARD);
     }
 
-    /** Figures of the standard profile as they were when the first lab books of the tests were written. */
-    private static final Map<FigureName, Figure> OF_OLD = Map.of(
-            FigureName.ADVISE_VOLUMETRIC_FROM,
-            new Figure("0.8", "Kansas KT-18: volumetric test at least once at 0.8 % or more", Mark.SEEN),
-            FigureName.BOWL_SHAPE_LOW,
-            new Figure("0.75", "JIS A 1128: diameter 0.75 to 1.25 of the height; used here too", Mark.SEEN),
-            FigureName.BOWL_SHAPE_HIGH,
-            new Figure("1.25", "JIS A 1128: diameter 0.75 to 1.25 of the height; used here too", Mark.SEEN),
-            FigureName.LEAK_MARKS,
-            new Figure(
-                    "0.5", "A state checklist for T 152 of 2001: at most half an initial-line mark in 90 s", Mark.SEEN),
-            FigureName.BOWL_MONTHS,
-            new Figure("12", "Iowa I.M. 318: yearly", Mark.SEEN));
-
-    private static Profile standardOfOld(String title) {
-        Profile own = Profiles.standard().copyAs("own", title);
-        for (Map.Entry<FigureName, Figure> then : OF_OLD.entrySet()) {
-            own = own.with(then.getKey(), then.getValue());
-        }
-        return own;
-    }
-
     private static LaboratoryProfile profile(String line) {
-        return new LaboratoryProfile(standardOfOld("Own figures")
+        return new LaboratoryProfile(StandardOfOld.copyAs("Own figures")
                 .with(FigureName.FACTOR_STEP, new Figure("0.05", "Own choice " + line, Mark.LABORATORY)));
     }
 
@@ -212,7 +189,7 @@ public final class Samples {
     public static List<Kept> bare() {
         return List.of(
                 laboratory(),
-                new LaboratoryProfile(standardOfOld("Own")),
+                new LaboratoryProfile(StandardOfOld.copyAs("Own")),
                 bareSource("S-1", Role.FINE),
                 meter("B-1", MeterType.B),
                 mix("M-1"),

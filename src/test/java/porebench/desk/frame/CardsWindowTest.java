@@ -177,8 +177,7 @@ class CardsWindowTest {
     private void tick(String box) throws Exception {
         Keys.bringTo(() -> asked(Component.class, box));
         keys.strike(KeyEvent.VK_SPACE);
-        assertThat(EventThread.comes(
-                        () -> asked(AbstractButton.class, box).isSelected()))
+        assertThat(EventThread.comes(() -> asked(AbstractButton.class, box).isSelected()))
                 .as(box)
                 .isTrue();
     }
