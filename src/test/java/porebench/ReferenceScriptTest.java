@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** R computes the reference files anew, and says so when one of them is wrong. */
-@NeedsR
+@NeedsProgram("Rscript")
 class ReferenceScriptTest {
     private static final Path SCRIPTS = Path.of("src", "test", "r");
 

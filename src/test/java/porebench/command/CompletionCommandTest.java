@@ -1,7 +1,6 @@
 package porebench.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import porebench.NeedsProgram;
 import porebench.command.Terminal.Said;
 
 /** The scripts are read by the shells themselves, and asked as they are when a person strikes the tabulator. */
@@ -29,15 +29,6 @@ class CompletionCommandTest {
         assertThat(said.status()).isZero();
         assertThat(said.err()).isEmpty();
         return Files.writeString(folder.resolve("script." + shell), said.out(), StandardCharsets.UTF_8);
-    }
-
-    private static boolean isThere(String shell) {
-        boolean there = Stream.of("/bin/", "/usr/bin/", "/usr/local/bin/")
-                .anyMatch(place -> Files.isExecutable(Path.of(place + shell)));
-        if (!there && Boolean.parseBoolean(System.getenv("CI"))) {
-            throw new AssertionError(shell + " is missing, and CI=true lets no test be skipped");
-        }
-        return there;
     }
 
     private List<String> run(String... words) throws Exception {
@@ -54,7 +45,6 @@ class CompletionCommandTest {
 
     /** Returns what bash offers for the last of some words, by the function that its own list of completions names. */
     private List<String> offered(String... words) throws Exception {
-        assumeTrue(isThere("bash"));
         String typed = Arrays.stream(words).map(word -> "'" + word + "'").collect(Collectors.joining(" "));
         return run(
                 "bash",
@@ -66,6 +56,7 @@ class CompletionCommandTest {
     }
 
     @Test
+    @NeedsProgram("bash")
     void bashOffersEveryCommand() throws Exception {
         assertThat(offered(""))
                 .containsAll(new Terminal(folder).commandLine().getSubcommands().keySet())
@@ -74,6 +65,7 @@ class CompletionCommandTest {
     }
 
     @Test
+    @NeedsProgram("bash")
     void bashOffersEveryOptionOfEveryCommand() throws Exception {
         for (String name : List.of("sample", "register", "issue", "gauge-study")) {
             assertThat(offered(name, "-"))
@@ -88,6 +80,7 @@ class CompletionCommandTest {
 
     /** The words of a paper are those that the command takes: a card has others than a list. */
     @Test
+    @NeedsProgram("bash")
     void bashOffersTheWordsAnOptionMayHave() throws Exception {
         assertThat(offered("card", "--paper", "")).containsExactly("A6", "4x6in", "half-letter", "wallet");
         assertThat(offered("register", "--paper", "")).containsExactly("A4", "letter");
@@ -100,12 +93,14 @@ class CompletionCommandTest {
 
     /** What only a lab book knows is not invented, and the words before are no options for it. */
     @Test
+    @NeedsProgram("bash")
     void bashOffersNothingForTheNameOfAMix() throws Exception {
         assertThat(offered("card", "--mix-id", "")).containsExactly("");
         assertThat(offered("card", "--mix-id", "-")).containsExactly("");
     }
 
     @Test
+    @NeedsProgram("bash")
     void bashOffersFilesWhereAFileIsAskedForAlsoThoseWithSpaces() throws Exception {
         Files.createFile(folder.resolve("my trials.csv"));
         Files.createFile(folder.resolve("mix.csv"));
@@ -115,8 +110,8 @@ class CompletionCommandTest {
     }
 
     @Test
+    @NeedsProgram("zsh")
     void zshReadsItsScriptAndOffersTheSame() throws Exception {
-        assumeTrue(isThere("zsh"));
         Path script = script("zsh");
         run("zsh", "-f", "-n", script.toString());
         // Outside of a completion zsh has no compgen of its own words; bashcompinit brings it, as in a person's shell.

@@ -18,8 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.NeedsPython;
-import porebench.NeedsR;
+import porebench.NeedsProgram;
 import porebench.command.JsonReading;
 import porebench.command.Terminal;
 import porebench.port.OutputFolder;
@@ -105,7 +104,7 @@ class ExamplesTest {
     }
 
     @Test
-    @NeedsPython
+    @NeedsProgram("python3")
     @SuppressWarnings("unchecked")
     void thePythonExampleFindsTheSame() throws IOException, InterruptedException {
         for (String determination : DETERMINATIONS) {
@@ -116,7 +115,7 @@ class ExamplesTest {
     }
 
     @Test
-    @NeedsR
+    @NeedsProgram("Rscript")
     void theExampleInRFindsTheSame() throws IOException, InterruptedException {
         for (String determination : DETERMINATIONS) {
             Map<String, String> results = new LinkedHashMap<>();

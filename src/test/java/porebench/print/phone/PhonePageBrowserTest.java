@@ -22,7 +22,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.NeedsChromium;
+import porebench.NeedsProgram;
 import porebench.command.Terminal;
 import porebench.evidence.CardState;
 import porebench.evidence.paper.FactorCard;
@@ -38,7 +38,7 @@ import porebench.print.Cards;
 import porebench.print.code.CodePicture;
 
 /** The phone page as a crew meets it: in a real browser, 360 px wide, with no network. */
-@NeedsChromium
+@NeedsProgram("chromium")
 class PhonePageBrowserTest {
     private static final String ON_ITS_FIRST_DAY = "2026-11-25T12:00:00";
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.NeedsChromium;
+import porebench.NeedsProgram;
 import porebench.command.LabFiles;
 import porebench.command.Terminal;
 import porebench.record.FactorIssue;
@@ -20,7 +20,7 @@ import porebench.record.book.Version;
 import porebench.store.SqliteShelf;
 
 /** What a crew types on its phone comes home: the laboratory finds the air and the verdict that the phone showed. */
-@NeedsChromium
+@NeedsProgram("chromium")
 class PhoneReadingsBrowserTest {
     /** G 0.4 and 5 +- 1.5 %: a tie that goes down, one that goes up, both limits and beyond them. */
     private static final List<String> READINGS = List.of("5.45", "5.55", "3.9", "3.8", "6.9", "7", "10", "0");

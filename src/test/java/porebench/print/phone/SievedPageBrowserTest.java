@@ -11,7 +11,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.NeedsChromium;
+import porebench.NeedsProgram;
 import porebench.evidence.paper.FactorCard;
 import porebench.evidence.paper.PhonePage;
 import porebench.evidence.paper.SievedAirs;
@@ -20,7 +20,7 @@ import porebench.print.Cards;
 import porebench.print.SievedCards;
 
 /** The phone page of a wet-sieved concrete in a real browser. */
-@NeedsChromium
+@NeedsProgram("chromium")
 class SievedPageBrowserTest {
     @TempDir
     static Path shared;

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import porebench.NeedsChromium;
+import porebench.NeedsProgram;
 import porebench.print.code.CodePicture;
 
 /** The codes of squares that the page draws itself, read back by ZXing, which shares nothing with them. */
-@NeedsChromium
+@NeedsProgram("chromium")
 class SquaresBrowserTest {
     @TempDir
     Path folder;
