@@ -200,13 +200,11 @@ public final class ManualWindow {
         }
     }
 
-    private boolean follow(String link) {
-        boolean isElsewhere = model.follow(link);
-        if (isElsewhere) {
+    private void follow(String link) {
+        if (model.follow(link)) {
             showPage("");
             mark();
         }
-        return isElsewhere;
     }
 
     private void turn(Runnable how) {
